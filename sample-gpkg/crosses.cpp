@@ -23,7 +23,7 @@ CrossGoal goal(std::string code, int season, std::string seed_parent, std::strin
     return made;
 }
 
-constexpr double balloon_degree_days = -55;
+constexpr double balloon_degree_days = -85;
 
 struct LotStory {
     std::string code;

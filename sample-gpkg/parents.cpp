@@ -22,7 +22,7 @@ std::optional<std::string> species_of(const Parent& parent) {
     if (parent.remark.starts_with("Apple")) {
         return "Malus domestica";
     }
-    return parent.remark.starts_with("Pear") ? std::optional<std::string>{"Pyrus communis"} : std::nullopt;
+    return is_pear(parent) ? std::optional<std::string>{"Pyrus communis"} : std::nullopt;
 }
 
 }  // namespace
@@ -229,6 +229,10 @@ const Parent& parent_named(const std::string& name) {
         throw std::out_of_range("no parent is called " + name);
     }
     return *found;
+}
+
+bool is_pear(const Parent& parent) {
+    return parent.remark.starts_with("Pear");
 }
 
 Accession accession_of(const Parent& parent) {

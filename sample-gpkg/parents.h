@@ -31,6 +31,8 @@ std::span<const Parent> parents();
 /// The parent of that name; throws std::out_of_range for a name that is none.
 const Parent& parent_named(const std::string& name);
 
+bool is_pear(const Parent& parent);
+
 Accession accession_of(const Parent& parent);
 std::vector<BlendMember> pollen_blends();
 

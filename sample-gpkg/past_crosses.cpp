@@ -73,7 +73,7 @@ void work_flowers(const Story& story, const std::vector<Tree>& trees, TrueBloom&
         work.tag = fmt::format("{}-{}", story.cross, static_cast<char>('a' + tag));
         work.cross = story.cross;
         work.tree = label;
-        work.pollinated_on = bloom.day_at(parent, story.spring, warmer, -12) + source.whole(0, 2);
+        work.pollinated_on = bloom.day_at(parent, story.spring, warmer, -18) + source.whole(0, 2);
         work.flowers = source.whole(40, 75);
         work.pass = 1;
         if (!story.lot.empty()) {

@@ -15,7 +15,7 @@ namespace pipward::larkfold {
 namespace {
 
 constexpr Latitude site_latitude{48.13};
-constexpr double flower_base = 4.5;
+constexpr double flower_base = 0;
 constexpr double season_luck_days = 1.0;
 constexpr double own_luck_days = 0.9;
 
@@ -75,9 +75,12 @@ double luck_days(const std::string& accession, int year) {
     return season_luck_days * season.normal() + own_luck_days * own.normal();
 }
 
-/// An accession's flowers open and fall by up to a twentieth faster or slower than the mean.
-double pace_of(const std::string& accession) {
-    return 0.95 + 0.1 * RandomSource("pace " + accession).uniform();
+constexpr double pear_hurry = 1.28;  // pears open and fall in so much less warmth than apples
+
+/// An accession's flowers open and fall by up to a twentieth faster or slower than the mean of its kind.
+double pace_of(const Parent& parent) {
+    const double own = 0.95 + 0.1 * RandomSource("pace " + parent.name).uniform();
+    return own * (is_pear(parent) ? pear_hurry : 1);
 }
 
 }  // namespace
@@ -108,13 +111,13 @@ double TrueBloom::after_full(const Parent& parent, Day day, double warmer) {
     const int year = parts_of(day).year;
     const auto& sums = spring(year, warmer);
     const double full = full_bloom(parent, year, warmer) + (new_year(year) - sums.first);
-    return pace_of(parent.name) * (sum_at(sums.open, day - sums.first) - sum_at(sums.open, full));
+    return pace_of(parent) * (sum_at(sums.open, day - sums.first) - sum_at(sums.open, full));
 }
 
 Day TrueBloom::day_at(const Parent& parent, int year, double warmer, double after_full) {
     const auto& sums = spring(year, warmer);
     const double full = full_bloom(parent, year, warmer) + (new_year(year) - sums.first);
-    const double amount = sum_at(sums.open, full) + after_full / pace_of(parent.name);
+    const double amount = sum_at(sums.open, full) + after_full / pace_of(parent);
     return sums.first + static_cast<int>(std::floor(index_reaching(sums.open, amount) + 0.5));
 }
 

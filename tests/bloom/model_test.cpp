@@ -272,11 +272,48 @@ TEST(Borrow, TheLessIsKnownTheWiderTheSpread) {
     EXPECT_LT(sd("Both"), sd("One"));
     EXPECT_LT(sd("Both"), sd("Grandchild"));
     EXPECT_LT(sd("One"), sd("None"));
-    EXPECT_GE(sd("None"), 4);
+    EXPECT_GE(sd("None"), 3.5);
     EXPECT_EQ(model.needs.at("One").source, NeedSource::one_parent);
     EXPECT_EQ(model.needs.at("Grandchild").source, NeedSource::mid_parent);
     EXPECT_EQ(model.needs.at("None").source, NeedSource::orchard_mean);
     EXPECT_EQ(model.needs.at("Far").source, NeedSource::orchard_mean);
+}
+
+TEST(Borrow, AnAccessionWithoutObservationsLeansOnItsOwnSpecies) {
+    World world;
+    auto pear = apple("Pear A");
+    auto unnoted = apple("Pear B");
+    auto quince = apple("Quince");
+    pear.species = "Pyrus communis";
+    unnoted.species = "Pyrus communis";
+    quince.species = "Cydonia oblonga";
+    for (int year = 2011; year < 2023; ++year) {
+        world.observations.push_back(
+            observed("Pear A", year, std::round(true_bloom(world.season(year), 4000))));
+    }
+    std::vector<Accession> accessions{pear, unnoted, quince};
+    for (const auto* name : {"Apple A", "Apple B", "Apple C", "Apple D"}) {
+        accessions.push_back(apple(name));
+        accessions.back().species = "Malus domestica";
+    }
+    const auto model = world.fitted(accessions);
+    EXPECT_NEAR(day_in(world, model, "Pear B", 2015), day_in(world, model, "Pear A", 2015), 1.5);
+    EXPECT_NEAR(day_in(world, model, "Apple D", 2015), day_in(world, model, "Apple B", 2015), 3);
+    EXPECT_GT(model.needs.at("Quince").sd_days, 1.5 * model.needs.at("Pear B").sd_days);
+}
+
+TEST(Fit, TheRecentMeanForgets) {
+    World world;
+    std::vector<Observation> observations;
+    const auto seasons = springs(1990, 30);
+    const auto curves = curves_of_springs(seasons);
+    for (int year = 1990; year < 2020; ++year) {
+        observations.push_back(observed("Apple A", year, year < 2005 ? 130 : 110));
+    }
+    const auto recent = fit(BloomMethod::recent_mean, observations, curves, {});
+    const auto all = fit(BloomMethod::mean_day, observations, curves, {});
+    EXPECT_NEAR(predict(recent, recent.needs.at("Apple A"), world.season(2015), {}), 110, 1e-9);
+    EXPECT_NEAR(predict(all, all.needs.at("Apple A"), world.season(2015), {}), 120, 1e-9);
 }
 
 TEST(Borrow, APedigreeInACircleEndsAtTheOrchardsMean) {
@@ -304,7 +341,8 @@ TEST(Words, EveryMethodAndSourceHasItsWord) {
     EXPECT_EQ(to_text(BloomMethod::mean_day), "mean_day");
     EXPECT_EQ(to_text(BloomMethod::degree_days), "degree_days");
     EXPECT_EQ(to_text(BloomMethod::chill_then_heat), "chill_then_heat");
-    EXPECT_EQ(bloom_methods().size(), 4U);
+    EXPECT_EQ(to_text(BloomMethod::recent_mean), "recent_mean");
+    EXPECT_EQ(bloom_methods().size(), 5U);
     EXPECT_EQ(to_text(NeedSource::own_observations), "own_observations");
     EXPECT_EQ(to_text(NeedSource::orchard_mean), "orchard_mean");
 }

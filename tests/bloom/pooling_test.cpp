@@ -92,20 +92,66 @@ TEST(Pooling, ObservationsOfOneSpringAreWorthFewerThanTheirNumber) {
 
 TEST(Spread, BeginsAtThePriorAndLearns) {
     const std::vector<detail::SpreadRow> none{};
-    const auto prior = detail::season_and_own_spread(none, 0);
+    const auto prior = detail::season_and_own_spread(none, 0, 0);
     EXPECT_NEAR(std::hypot(prior.season_sd, prior.own_sd), 3.5, 1e-9);
     std::vector<detail::SpreadRow> exact;
     std::vector<detail::SpreadRow> wild;
     for (int season = 0; season < 20; ++season) {
         for (int i = 0; i < 5; ++i) {
-            exact.push_back({season, 0.1 * i});
-            wild.push_back({season, season % 2 == 0 ? 9.0 : -9.0});
+            exact.push_back({season, i, 0.1 * i});
+            wild.push_back({season, i, season % 2 == 0 ? 9.0 : -9.0});
         }
     }
-    EXPECT_LT(detail::season_and_own_spread(exact, 20).own_sd, 1.0);
-    EXPECT_LT(detail::season_and_own_spread(exact, 20).season_sd, 1.6);
-    EXPECT_GT(detail::season_and_own_spread(wild, 20).season_sd, 7);
-    EXPECT_LT(detail::season_and_own_spread(wild, 20).own_sd, 1.0);
+    EXPECT_LT(detail::season_and_own_spread(exact, 20, 5).own_sd, 1.0);
+    EXPECT_LT(detail::season_and_own_spread(exact, 20, 5).season_sd, 1.6);
+    EXPECT_GT(detail::season_and_own_spread(wild, 20, 5).season_sd, 7);
+    EXPECT_LT(detail::season_and_own_spread(wild, 20, 5).own_sd, 1.0);
+}
+
+TEST(Spread, WhereNoSeasonHasTwoAccessionsTheWholeIsSharedOut) {
+    std::vector<detail::SpreadRow> alone;
+    for (int season = 0; season < 200; ++season) {
+        alone.push_back({season, 0, season % 2 == 0 ? 2.0 : -2.0});
+    }
+    const auto spread = detail::season_and_own_spread(alone, 200, 1);
+    EXPECT_NEAR(std::hypot(spread.season_sd, spread.own_sd), 2, 0.1);
+    EXPECT_NEAR(spread.season_sd * spread.season_sd / (spread.own_sd * spread.own_sd), 1.5, 1e-9);
+}
+
+TEST(Spread, AnAccessionHasItsOwn) {
+    std::vector<detail::SpreadRow> rows;
+    for (int season = 0; season < 30; ++season) {
+        for (int i = 0; i < 4; ++i) {
+            rows.push_back({season, i, season % 2 == 0 ? 0.5 * i : -0.5 * i});
+        }
+        rows.push_back({season, 4, season % 2 == 0 ? 6.0 : -6.0});
+    }
+    const auto spread = detail::season_and_own_spread(rows, 30, 5);
+    EXPECT_GT(spread.own_sd_of[4], spread.own_sd);
+    EXPECT_LT(spread.own_sd_of[1], spread.own_sd);
+}
+
+TEST(Pooling, ASpeciesLeansOnItsOwn) {
+    // Two apples on day 120, two pears on day 106, and a third pear noted once, in an usual spring.
+    std::vector<Dated> dates;
+    for (int season = 0; season < 8; ++season) {
+        for (const int apple : {0, 1}) {
+            dates.push_back({apple, season, 120});
+        }
+        for (const int pear : {2, 3}) {
+            dates.push_back({pear, season, 106});
+        }
+    }
+    dates.push_back({4, 3, 106});
+    detail::PoolShape shape{6, 8, 1, {0, 0, 1, 1, 1, 2}, {0, 1, 1}};
+    const auto pooled = detail::pool_needs(rows_of(dates), shape, 2);
+    EXPECT_NEAR(pooled.needs[4][0], 106, 0.5);
+    EXPECT_NEAR(pooled.species_centres[0][0], 120, 0.5);
+    EXPECT_NEAR(pooled.species_centres[1][0], 106, 0.5);
+    // Another species of the pears' genus, of which nothing was noted, stands at the genus.
+    EXPECT_NEAR(pooled.species_centres[2][0], 106, 1);
+    EXPECT_EQ(pooled.centre_of[1], detail::CentreOf::species);
+    EXPECT_EQ(pooled.centre_of[2], detail::CentreOf::genus);
 }
 
 }  // namespace

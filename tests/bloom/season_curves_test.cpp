@@ -43,7 +43,7 @@ TEST(SeasonCurves, ConstantWarmthGathersInProportionToTime) {
     const std::vector<weather::DayExtremes> days(season_length, {{14.5}, {14.5}});
     const auto curves =
         season_curves(days, anchor_of({2020}, Hemisphere::north) + season_first, orchard_latitude, {0});
-    EXPECT_NEAR(value_at(curves.ladder, season_first + 10), 10.5 * 10, 1e-9);
+    EXPECT_NEAR(value_at(curves.ladder, season_first + 10), 10.5 * 14.5, 1e-9);
     EXPECT_NEAR(value_at(curves.degree_days, season_first + 10), 10.5 * 10, 1e-9);
     EXPECT_NEAR(value_at(curves.asymcur, season_first + 10), 10.5 * 24 * 10.5, 1e-6);
     EXPECT_NEAR(value_at(curves.heat[2], season_first + 10), 10.5 * 24 * 10.5, 1e-9);

@@ -10,9 +10,9 @@ namespace {
 
 TEST(SeasonUpdate, WithoutObservationsNothingMoves) {
     const auto update = detail::update_season({}, 2.5);
-    EXPECT_EQ(update.luck, 0);
-    EXPECT_DOUBLE_EQ(update.luck_sd, 2.5);
-    const auto moved = update.of("Apple A", 1.5);
+    EXPECT_EQ(update.others.luck, 0);
+    EXPECT_DOUBLE_EQ(update.others.luck_sd, 2.5);
+    const auto moved = update.of("Apple A", "", 1.5);
     EXPECT_EQ(moved.by, 0);
     EXPECT_EQ(moved.own_sd, 1.5);
 }
@@ -38,8 +38,8 @@ TEST(SeasonUpdate, AgreesWithBruteForce) {
             square_a += density * (s + e) * (s + e);
         }
     }
-    const auto moved = update.of("A", 1.5);
-    EXPECT_NEAR(update.luck, luck / total, 1e-3);
+    const auto moved = update.of("A", "", 1.5);
+    EXPECT_NEAR(update.species.at("").luck, luck / total, 1e-3);
     EXPECT_NEAR(moved.by, moved_a / total, 1e-3);
     const double variance = square_a / total - moved.by * moved.by;
     EXPECT_NEAR(std::hypot(moved.season_sd, moved.own_sd), std::sqrt(variance), 1e-3);
@@ -49,8 +49,8 @@ TEST(SeasonUpdate, ObservationsNarrowTheNotedMostAndTheOthersABit) {
     const std::vector<detail::ObservationDeparture> remarks{
         {"A", 3, 1, 1.5}, {"B", 3, 1, 1.5}, {"C", 3, 1, 1.5}};
     const auto update = detail::update_season(remarks, 2.5);
-    const auto observed = update.of("A", 1.5);
-    const auto other = update.of("D", 1.5);
+    const auto observed = update.of("A", "", 1.5);
+    const auto other = update.of("D", "", 1.5);
     EXPECT_GT(other.by, 1);
     EXPECT_GT(observed.by, other.by);
     EXPECT_LT(observed.by, 3);
@@ -58,10 +58,35 @@ TEST(SeasonUpdate, ObservationsNarrowTheNotedMostAndTheOthersABit) {
     EXPECT_LT(std::hypot(observed.season_sd, observed.own_sd), std::hypot(other.season_sd, other.own_sd));
 }
 
+// A pear's note, summed over a fine grid of what all share and what the pears have beside it.
+TEST(SeasonUpdate, ANoteTellsLessOfAnotherSpecies) {
+    const std::vector<detail::ObservationDeparture> remarks{{"Pear A", 4, 1, 1.5, "Pyrus communis"}};
+    const auto update = detail::update_season(remarks, 2.5);
+    constexpr double shared = 0.8 * 2.5 * 2.5;
+    constexpr double apart = 0.2 * 2.5 * 2.5;
+    double total = 0;
+    double of_all = 0;
+    double of_pears = 0;
+    for (double s = -14; s <= 14; s += 0.05) {
+        for (double g = -14; g <= 14; g += 0.05) {
+            const double rest = 4 - s - g;
+            const double density =
+                std::exp(-0.5 * (s * s / shared + g * g / apart + rest * rest / (1.0 + 2.25)));
+            total += density;
+            of_all += density * s;
+            of_pears += density * (s + g);
+        }
+    }
+    EXPECT_NEAR(update.of("Apple A", "Malus domestica", 1.5).by, of_all / total, 1e-3);
+    EXPECT_NEAR(update.of("Pear B", "Pyrus communis", 1.5).by, of_pears / total, 1e-3);
+    EXPECT_LT(of_all, of_pears);
+}
+
 TEST(SeasonUpdate, ASlipOfThePenIsTakenForOne) {
     const std::vector<detail::ObservationDeparture> near{{"A", 5, 1, 1.5}};
     const std::vector<detail::ObservationDeparture> slip{{"A", 40, 1, 1.5}};
-    EXPECT_LT(detail::update_season(slip, 2.5).luck, 2 * detail::update_season(near, 2.5).luck);
+    EXPECT_LT(detail::update_season(slip, 2.5).species.at("").luck,
+              2 * detail::update_season(near, 2.5).species.at("").luck);
 }
 
 }  // namespace

@@ -114,6 +114,24 @@ TEST(Skill, AnAccessionIsScoredOnlyWhereItsOtherSeasonsTellOfIt) {
     EXPECT_EQ(score_of(world.scores({}), BloomMethod::averaged).observations, 30);
 }
 
+TEST(Skill, TheGainIsPairedSeasonBySeason) {
+    World world;
+    const auto scores = world.scores({});
+    const auto& averaged = score_of(scores, BloomMethod::averaged);
+    const auto& mean_day = score_of(scores, BloomMethod::mean_day);
+    EXPECT_EQ(averaged.gain, 0);
+    EXPECT_NEAR(mean_day.gain, averaged.rmse * averaged.rmse - mean_day.rmse * mean_day.rmse, 1e-9);
+    EXPECT_GT(mean_day.gain_error, 0);
+}
+
+TEST(Skill, RivalsThatCouldNotBeChosenAreNotFitted) {
+    World world;
+    SkillRequest request;
+    request.only_to_choose = true;
+    std::erase_if(world.observations, [](const Observation& o) { return o.season.year > 2016; });
+    EXPECT_EQ(world.scores(request).size(), 2U);
+}
+
 TEST(Skill, OneSeasonCannotBeLeftOut) {
     World world;
     world.observations.resize(3);
@@ -137,13 +155,15 @@ TEST(Skill, CanBeStopped) {
 
 SkillScore made_score(BloomMethod method, double rmse, int seasons = 10) {
     SkillScore score;
+    score.gain = 3;
+    score.gain_error = 1;
     score.method = method;
     score.rmse = rmse;
     score.seasons = seasons;
     return score;
 }
 
-TEST(BestMethod, IsTheOneWithTheLowestError) {
+TEST(BestMethod, IsARivalThatEarnedItsPlace) {
     const std::vector<SkillScore> scores{made_score(BloomMethod::averaged, 3.0),
                                          made_score(BloomMethod::degree_days, 2.5)};
     EXPECT_EQ(best_method(scores), BloomMethod::degree_days);
@@ -153,8 +173,11 @@ TEST(BestMethod, IsTheAveragedOneAtANearTieOrWithFewSeasons) {
     const std::vector<SkillScore> tie{made_score(BloomMethod::degree_days, 2.96),
                                       made_score(BloomMethod::averaged, 3.0)};
     EXPECT_EQ(best_method(tie), BloomMethod::averaged);
-    const std::vector<SkillScore> few{made_score(BloomMethod::degree_days, 1.0, 4),
-                                      made_score(BloomMethod::averaged, 3.0, 4)};
+    auto lucky = made_score(BloomMethod::degree_days, 2.0);
+    lucky.gain_error = 2;
+    EXPECT_EQ(best_method(std::vector{lucky, made_score(BloomMethod::averaged, 3.0)}), BloomMethod::averaged);
+    const std::vector<SkillScore> few{made_score(BloomMethod::degree_days, 1.0, 9),
+                                      made_score(BloomMethod::averaged, 3.0, 9)};
     EXPECT_EQ(best_method(few), BloomMethod::averaged);
 }
 

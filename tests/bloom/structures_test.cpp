@@ -45,7 +45,7 @@ TEST(Structures, ThePriorIsThePublishedOne) {
     for (const auto& structure : detail::structures_of(BloomMethod::averaged)) {
         if (structure.summed == detail::Summed::sigmoid && structure.start_by == detail::StartBy::chill &&
             structure.start == 80 && structure.overlap == 0.06) {
-            EXPECT_NEAR(structure.penalty, 1 + 1.2 - 0.7, 1e-12);
+            EXPECT_NEAR(structure.penalty, 12.0 / 18 * 12 / 18 + 1 + 1.2 - 0.7, 1e-12);
         }
         if (structure.summed == detail::Summed::linear_6_25 &&
             structure.start_by == detail::StartBy::season_day && structure.start == 45 &&

@@ -278,7 +278,7 @@ TEST_F(CheckOrchard, EveryKeyMustBeOnesOwn) {
         has(found, {Level::error, "accession", "Larkfold Red", "name", "Larkfold Red", "2 rows", ""}));
     EXPECT_TRUE(has(found, {Level::error, "cross_goal", "26-01", "code", "26-01", "2 rows", ""}));
     EXPECT_TRUE(has(found, {Level::error, "pollen_lot", "P1", "code", "P1", "2 rows", ""}));
-    EXPECT_TRUE(has(found, {Level::error, "pollination", "T1", "tag", "T1", "2 rows", ""}));
+    EXPECT_TRUE(has(found, {Level::error, "pollination", "T1", "tag", "T1", "of this day already", ""}));
     EXPECT_TRUE(has(found, {Level::error, "seed_lot", "S1", "code", "S1", "2 rows", ""}));
 }
 

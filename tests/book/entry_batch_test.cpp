@@ -82,8 +82,8 @@ TEST_F(EntryBatches, ATagThatTwoOfThemHaveIsFound) {
     EXPECT_TRUE(findings[0].empty());
     EXPECT_TRUE(
         has(findings[1], {Level::warning, "pollination", "26-01-A", "tag", "26-01-A", "26-01-a", ""}));
-    EXPECT_TRUE(
-        has(findings[2], {Level::error, "pollination", "26-01-a", "tag", "26-01-a", "earlier row", ""}));
+    EXPECT_TRUE(has(findings[2],
+                    {Level::error, "pollination", "26-01-a", "tag", "26-01-a", "of this day already", ""}));
 }
 
 TEST_F(EntryBatches, ALaterOneIsSeenAgainstTheEarlier) {

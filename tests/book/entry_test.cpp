@@ -147,7 +147,7 @@ TEST_F(Entries, AllFindingsComeAtOnceAndNothingIsWritten) {
     EXPECT_EQ(testing::bytes_of(book), before);
 }
 
-TEST_F(Entries, ATagIsUsedOnce) {
+TEST_F(Entries, ATagIsUsedOnceADay) {
     added(work("26-01-a"));
     const auto error = error_of([&] { added(work("26-01-a")); });
     EXPECT_TRUE(
@@ -232,8 +232,14 @@ TEST_F(Entries, ASeedLotIsOfTheCrossOfItsTags) {
         has(findings, {Level::error, "seed_lot", "S-1", "from_tags", "26-01-x", "no pollination tag", ""}));
 }
 
+TEST_F(Entries, WordsOfLongLabelsOutliveTheCall) {
+    const auto words =
+        in_words(Entry{"cross_goal", {{"code", text("26-15")}, {"seedlings_wanted", whole(40)}}});
+    EXPECT_EQ(words.text(), "Cross goal: code 26-15, seedlings wanted 40");
+}
+
 TEST_F(Entries, OnlyKnownTablesAndColumnsTakeEntries) {
-    EXPECT_EQ(error_of([&] { judged({"tree", {{"label", text("A9")}}}); }).trouble(), Trouble::usage);
+    EXPECT_EQ(error_of([&] { judged({"block", {{"name", text("A9")}}}); }).trouble(), Trouble::usage);
     EXPECT_EQ(error_of([&] { judged({"fruit", {{"weight", 3.0}}}); }).trouble(), Trouble::usage);
 }
 

@@ -9,6 +9,7 @@
 #include "pipward/book/book.h"
 #include "pipward/book/detail/schema_version.h"
 #include "pipward/book/detail/transaction.h"
+#include "pipward/book/upgrade.h"
 
 namespace pipward::book {
 namespace {
@@ -46,9 +47,9 @@ TEST_F(SchemaVersion, OfANewBookIsOurs) {
 TEST_F(SchemaVersion, OfANewerOrOlderBookIsNamedAndTheBookLeftAlone) {
     make_book();
     testing::RawBook(book).run("UPDATE book_version SET version = 7");
-    EXPECT_EQ(refusal(book), "This book is of schema version 7; this program knows version 1.");
+    EXPECT_EQ(refusal(book), "This book is of schema version 7; this program knows version 2.");
     testing::RawBook(book).run("UPDATE book_version SET version = 0");
-    EXPECT_EQ(refusal(book), "This book is of schema version 0; this program needs version 1.");
+    EXPECT_EQ(refusal(book), "This book is of schema version 0; this program needs version 2.");
     EXPECT_THROW(write_weather(book, {day_of_weather()}, false), Error);
     testing::RawBook(book).run("DROP TABLE book_version");
     EXPECT_EQ(refusal(book), "This book does not say which version of the schema it is of.");
@@ -76,6 +77,59 @@ TEST_F(SchemaVersion, AnUpgradeRunsItsStepsInOrderAndKeepsTheRows) {
     EXPECT_EQ(detail::version_of(session), 2);
     EXPECT_EQ(query(session, "SELECT kind FROM accession WHERE name = 'Oak'").front().front(), "cultivar");
     EXPECT_THROW(detail::upgrade(session, steps, 3), OgrTrouble);
+}
+
+// What version 1 lacked is taken out again, and the tag of a pollination made one row's alone.
+void make_version_1(const std::string& path) {
+    testing::RawBook raw(path);
+    raw.run("PRAGMA legacy_alter_table = ON");
+    for (const auto* table : {"pollen_move", "branch_work", "fruit_set", "trait"}) {
+        // "link_trait_" begins the views of trait_score; trait itself has none.
+        const std::string begin = table == std::string("trait") ? "none" : table;
+        for (const auto& view : raw.texts(
+                 std::string("SELECT name FROM sqlite_master WHERE type = 'view' AND name LIKE 'link_") +
+                 begin + "_%'")) {
+            raw.run("DROP VIEW " + view);
+            raw.run("DELETE FROM gpkgext_relations WHERE mapping_table_name = '" + view + "'");
+            raw.run("DELETE FROM gpkg_extensions WHERE table_name = '" + view + "'");
+        }
+        raw.run(std::string("DROP TABLE ") + table);
+        for (const auto* words : {"gpkg_contents", "gpkg_data_columns", "gpkg_ogr_contents"}) {
+            raw.run(std::string("DELETE FROM ") + words + " WHERE table_name = '" + table + "'");
+        }
+    }
+    raw.run(
+        "DELETE FROM gpkg_data_column_constraints WHERE constraint_name IN ('branch_task', 'trait_kind')");
+    auto sql = raw.text("SELECT sql FROM sqlite_master WHERE name = 'pollination'");
+    sql.replace(sql.find("\"tag\" TEXT NOT NULL"), 19, "\"tag\" TEXT NOT NULL UNIQUE");
+    raw.run("DROP TABLE pollination");
+    raw.run(sql);
+    raw.run("UPDATE book_version SET version = 1");
+}
+
+TEST_F(SchemaVersion, ABookOfVersion1IsUpgradedAndKeepsItsRowsAndACopy) {
+    make_book();
+    make_version_1(book);
+    testing::RawBook(book).run(
+        "INSERT INTO pollination (tag, \"cross\", tree, pollinated_on, flowers) VALUES ('26-01-a', '26-01', "
+        "'A1', '2026-05-10', 40)");
+    EXPECT_NE(refusal(book), "");
+    EXPECT_EQ(needed_upgrade(book).from, 1);
+    const auto upgrade = upgrade_book(book);
+    EXPECT_TRUE(std::filesystem::exists(upgrade.copy));
+    const auto reading = read_book(book);
+    EXPECT_TRUE(reading.findings.empty());
+    ASSERT_EQ(reading.orchard.pollinations.size(), 1U);
+    testing::RawBook raw(book);
+    raw.run(
+        "INSERT INTO pollination (tag, \"cross\", tree, pollinated_on, flowers) VALUES ('26-01-a', '26-01', "
+        "'A1', '2026-05-12', 40)");
+    EXPECT_THROW(raw.run("INSERT INTO pollination (tag, \"cross\", tree, pollinated_on, flowers) VALUES "
+                         "('26-01-a', '26-01', 'A1', '2026-05-12', 40)"),
+                 std::runtime_error);
+    EXPECT_EQ(raw.text("SELECT COUNT(*) FROM branch_work"), "0");
+    EXPECT_EQ(raw.text("PRAGMA integrity_check"), "ok");
+    EXPECT_EQ(upgrade_book(book).from, 2) << "a second time nothing is done";
 }
 
 TEST_F(SchemaVersion, HasAStepForEveryVersionBeforeOurs) {

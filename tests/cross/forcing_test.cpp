@@ -37,7 +37,7 @@ TEST(Forcing, CountsBackFromTheWantedDayToTheCut) {
 
 TEST(Forcing, MeetsTheLongerLineOfTheTableWhereAStageStandsOnTheLadder) {
     for (const int stage : {51, 55, 57, 59, 60}) {
-        EXPECT_NEAR(detail::forcing_days_at(bloom::ladder_place({stage})->after_full),
+        EXPECT_NEAR(detail::forcing_days_at(bloom::ladder_place({stage}, {})->after_full),
                     detail::forcing_days({stage}).most, 1e-9);
     }
 }

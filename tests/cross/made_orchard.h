@@ -21,7 +21,7 @@ inline bloom::SeasonCurves even_curves(double mean_c) {
     bloom::SeasonCurves curves;
     for (int i = 0; i < season_length; ++i) {
         curves.ladder.push_back(i * (mean_c - bloom::ladder_base.degrees));
-        curves.degree_days.push_back(i * (mean_c - bloom::ladder_base.degrees));
+        curves.degree_days.push_back(i * (mean_c - bloom::degree_day_base.degrees));
         curves.chill.push_back(0.5 * i);
         curves.mean_temperature.push_back(mean_c);
         curves.asymcur.push_back(i);

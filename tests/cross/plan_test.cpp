@@ -388,7 +388,7 @@ TEST(Plan, CollectsAtTheEarliestTreeWhereTheOthersAreTooLate) {
 
 TEST(Plan, AddsUpWhatSeveralCrossesAskOfOneDonor) {
     auto made = springtime("2026-04-10");
-    made.accession({"Green", 124, "S1 S2"}).goal("C1", "Red", "Mate").goal("C2", "Green", "Mate");
+    made.accession({"Green", 121, "S1 S2"}).goal("C1", "Red", "Mate").goal("C2", "Green", "Mate");
     const auto plan = made.plan();
     ASSERT_EQ(plan.pollen.size(), 1U);
     const auto& task = plan.pollen.front();
@@ -403,7 +403,7 @@ TEST(Plan, CollectsAgainWhereFreshPollenWouldNotLastForEveryCross) {
     made.season_sd = 0.5;
     made.own_sd = 0.5;
     made.accession({"First", 116, "S1 S2"})
-        .accession({"Second", 126, "S1 S2"})
+        .accession({"Second", 124, "S1 S2"})
         .accession({"Donor", 121, "S3 S4"});
     made.goal("C1", "First", "Donor").goal("C2", "Second", "Donor");
     const auto plan = made.plan();
@@ -482,7 +482,7 @@ TEST(Plan, LeavesOutFlowersThatArePollinatedAlready) {
     auto best = best_way(made.plan(), "C1");
     EXPECT_EQ(best.flowers, 26);
     EXPECT_TRUE(says(best.why, "100 flowers are pollinated already, 26 are left"));
-    made.pollinated("C1", "2026-04-28", 30);
+    made.pollinated("C1", "2026-04-28", 30, {}, 1);
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").flowers, 0);
     EXPECT_TRUE(plan.pollen.empty());

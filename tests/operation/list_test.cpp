@@ -278,8 +278,19 @@ TEST(ResultTables, HaveThePromisedColumns) {
                     "gdd_mean", "gdd_triangle", "gdd_sine", "gdh_linear", "gdh_asymcur", "day_length_h"});
 }
 
-TEST(ResultTables, BloomSkillHasExactlyThePromisedColumns) {
-    EXPECT_EQ(column_names(bloom_skill_table.shape()),
+TEST(ResultTables, SkillForwardInTimeHasExactlyThePromisedColumns) {
+    const auto& results = find_operation("bloom-skill")->results();
+    EXPECT_EQ(column_names(results.at(0)),
+              (std::vector<std::string>{"method", "stage", "accession", "issued", "springs", "n", "rmse_days",
+                                        "mae_days", "bias_days", "crps_days", "inside_80",
+                                        "length_bias_days", "chosen"}));
+    EXPECT_EQ(column_names(results.at(2)),
+              (std::vector<std::string>{"way", "issued", "chance_from", "chance_to", "n", "mean_chance",
+                                        "observed_share", "brier", "brier_climatology"}));
+}
+
+TEST(ResultTables, SeasonsLeftOutHaveExactlyThePromisedColumns) {
+    EXPECT_EQ(column_names(bloom_left_out_table.shape()),
               (std::vector<std::string>{"method", "stage", "accession", "lead_days", "training_seasons",
                                         "seasons", "observations", "rmse_days", "mae_days", "bias_days",
                                         "within_3_days", "within_5_days", "coverage_80", "chosen"}));

@@ -154,9 +154,10 @@ TEST_F(RecordImport, TagsUsedTwiceInTheFileOrTheBook) {
                                   "26-04-a,26-04,LO-01-01,2026-05-08,40\n"
                                   "26-04-a,26-04,LO-01-02,2026-05-08,30\n"
                                   "25-03-b,26-04,LO-01-04,2026-05-08,30\n");
-    EXPECT_TRUE(told(findings, "line 3", "tag", "An earlier row"));
-    EXPECT_TRUE(told(findings, "line 4", "tag", "The book has"));
-    EXPECT_EQ(findings.size(), 2U);
+    EXPECT_TRUE(told(findings, "line 3", "tag", "The tag hangs at LO-01-01"));
+    EXPECT_TRUE(told(findings, "line 4", "tag", "The tag hangs at LO-05-08"));
+    EXPECT_TRUE(told(findings, "line 3", "tag", "of this day already"));
+    EXPECT_EQ(findings.size(), 3U);
 }
 
 TEST_F(RecordImport, DaysOfTheWrongYear) {
@@ -175,8 +176,8 @@ TEST_F(RecordImport, AYearThatOnlyOneLineHasIsAWarning) {
 }
 
 TEST_F(RecordImport, ATagOfTheBookIsShownAsItStandsThere) {
-    EXPECT_TRUE(
-        told(refused(work + "25-03-b,25-03,LO-05-08,2025-05-11,61\n"), "line 2", "tag", "flowers 60"));
+    EXPECT_TRUE(told(refused(work + "25-03-b,25-03,LO-05-08,2025-05-12,61\n"), "line 2", "tag",
+                     "of this day already"));
 }
 
 TEST_F(RecordImport, NumbersThatAreNone) {

@@ -67,9 +67,11 @@ TEST(SeasonPlanOperation, IsTheSumOfItsSteps) {
     const testing::SampleCopy sample;
     const Form form{{"book", sample.book()}, {"keep", "no"}};
     const auto whole = run("season-plan", form);
-    for (const auto* step : {"bloom-fit", "bloom-skill", "bloom-forecast", "cross-outlook"}) {
-        const auto part = run(step, form).tables.at(0);
-        EXPECT_EQ(as_text(part), as_text(table_named(whole, part.shape.name))) << step;
+    for (const auto& [step, table] :
+         {std::pair{"bloom-fit", "bloom_model"}, std::pair{"bloom-skill", "bloom_left_out"},
+          std::pair{"bloom-forecast", "bloom_window"}, std::pair{"cross-outlook", "cross_outlook"}}) {
+        const auto part = run(step, form);
+        EXPECT_EQ(as_text(table_named(part, table)), as_text(table_named(whole, table))) << step;
     }
 }
 

@@ -73,6 +73,16 @@ TEST(ABookWithoutTrees, HasAClockALineAndCrosses) {
     EXPECT_FALSE(book.run("seed-status").tables.front().rows.empty());
 }
 
+TEST(ABookWithoutTrees, HasSuggestedCrossesAndAllelesEvenWithoutWeather) {
+    NEED_SAMPLE();
+    const TreelessBook book;
+    EXPECT_FALSE(book.run("cross-suggest").tables.front().rows.empty());
+    testing::change_rows(book.sample.book(),
+                         {"DELETE FROM bloom_observation", "DELETE FROM weather_day", "DELETE FROM station"});
+    EXPECT_FALSE(book.run("cross-suggest").tables.front().rows.empty());
+    EXPECT_FALSE(book.run("s-alleles").tables.front().rows.empty());
+}
+
 TEST(ABookWithoutTrees, IsToldSoByTheCheck) {
     NEED_SAMPLE();
     const TreelessBook book;

@@ -180,6 +180,34 @@ TEST(FieldPages, TextsDoNotLieOnOneAnother) {
     }
 }
 
+TEST(FieldPages, NamesOfManyRowsNeitherCollideNorHideTrees) {
+    auto map = block(100, 100, 1.0);
+    for (auto& tree : map.trees) {
+        tree.number.clear();
+    }
+    const auto pages = drawn(map, *plan_map(map, a4_page, 2000));
+    ASSERT_EQ(pages.pages.size(), 1U);
+    std::vector<Box> names;
+    for (const auto& piece : pages.pages[0].pieces) {
+        if (const auto* text = std::get_if<TextPiece>(&piece); text != nullptr && text->face.bold) {
+            names.push_back(inset(text->box, {0.1}));
+        }
+    }
+    EXPECT_GT(names.size(), 20U);
+    for (std::size_t a = 0; a < names.size(); ++a) {
+        for (std::size_t b = 0; b < a; ++b) {
+            EXPECT_FALSE(overlap(names[a], names[b])) << a << " " << b;
+        }
+        for (const auto& piece : pages.pages[0].pieces) {
+            if (const auto* mark = std::get_if<ShapePiece>(&piece);
+                mark != nullptr && !mark->corners.empty()) {
+                const auto& corner = mark->corners.front();
+                EXPECT_FALSE(overlap(names[a], {corner.x, corner.y, {0.01}, {0.01}})) << a;
+            }
+        }
+    }
+}
+
 TEST(FieldPages, CountsTheNumbersForWhichThereIsNoRoom) {
     const auto map = block(8, 40, 0.3);
     const auto pages = drawn(map, *plan_map(map, a4_page, 500));

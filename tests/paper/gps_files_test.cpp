@@ -105,5 +105,16 @@ TEST(GpsFiles, EveryKmlStyleThatIsUsedIsThere) {
     }
 }
 
+TEST(GpsFiles, KmlDescriptionsAreTextForReadersOfHtml) {
+    GpsFile file{"Trees", {}, {}};
+    file.waypoints = {{"A-1", "fruit < 60 mm & <b>red</b>", 48, 9, {}, TreePurpose::other, ""}};
+    const auto kml = parsed(kml_text(file)).document_element().child("Document");
+    // What the XML holds is the text as HTML.
+    EXPECT_STREQ(kml.child("Placemark").child_value("description"),
+                 "fruit &lt; 60 mm &amp; &lt;b&gt;red&lt;/b&gt;");
+    EXPECT_STREQ(parsed(gpx_text(file)).document_element().child("wpt").child_value("desc"),
+                 "fruit < 60 mm & <b>red</b>");
+}
+
 }  // namespace
 }  // namespace pipward::paper

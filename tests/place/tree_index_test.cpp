@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <set>
 
+#include "pipward/place/geo_uri.h"
+#include "place/made_queries.h"
 #include "place/made_trees.h"
 
 namespace pipward::place {
@@ -55,6 +57,82 @@ TEST(TreeIndex, FindsALabelWithASlipOnlyWhereNothingIsRight) {
     EXPECT_EQ(first("LO-01-O3"), "LO-01-03");
     EXPECT_EQ(why("LO-01-O3"), "label LO-01-03, 1 letter differs");
     EXPECT_EQ(all("LO-01-03"), std::set<std::string>{"LO-01-03"});
+}
+
+TEST(TreeIndex, PutsTheLikeliestMisreadingFirst) {
+    EXPECT_EQ(first("UP-04-l2"), "UP-04-12");
+    EXPECT_EQ(first("UP-O4-I2"), "UP-04-12");
+    EXPECT_EQ(first("Upper row 4 tree l2"), "UP-04-12");
+    EXPECT_EQ(first("16-O1-1S"), "UP-04-20");
+}
+
+TEST(TreeIndex, FindsAddressesInWordsInAnyOrderAndLanguage) {
+    for (const auto* query :
+         {"row 4 tree 12 upper", "4/12 Upper", "upper r4 p12", "Upper IV 12", "Reihe 4 Baum 12 Upper",
+          "12. Baum in Reihe 4, Quartier Upper", "the twelfth tree of the fourth row in Upper",
+          "Uper row 4 tree 12", "rang 4 arbre 12 Upper", "upper4/12", "12 04 UP x"}) {
+        const bool nonsense = std::string_view(query).ends_with('x');
+        EXPECT_EQ(first(query), nonsense ? "" : "UP-04-12") << query;
+    }
+}
+
+TEST(TreeIndex, FindsSeveralFieldsAtOnce) {
+    Orchard orchard = testing::made_orchard();
+    orchard.trees[1].rootstock = "M9";
+    orchard.trees[1].planted_on = make_day({2019, 3, 1});
+    orchard.trees[2].rootstock = "MM 106";
+    orchard.trees[2].planted_on = make_day({2015, 3, 1});
+    const TreeIndex index(orchard);
+    const auto label = [&](const std::string& query) {
+        const auto found = index.find(query);
+        return found.empty() ? ""
+                             : label_of(index, found.front()) + ": " + to_text(found.front().match).text();
+    };
+    EXPECT_EQ(label("Tansy Lane on m9, planted 2019"),
+              "UP-01-02: accession Tansy Lane, rootstock M9, planted 2019");
+    EXPECT_EQ(label("Upper mm106"), "UP-01-03: block Upper, row 1, position 3, rootstock MM 106");
+    EXPECT_EQ(label("wrenlea in Upper row 1"), "UP-01-03: accession Wrenlea, block Upper, row 1, position 3");
+    EXPECT_EQ(label("M9"), "UP-01-02: rootstock M9");
+    EXPECT_EQ(label("planted 2015"), "UP-01-03: planted 2015");
+    EXPECT_EQ(label("Tansy Lane mm106"), "");
+}
+
+TEST(TreeIndex, FindsTheTreesOfLots) {
+    Orchard orchard = testing::made_orchard();
+    PollenLot lot;
+    lot.code = "P-26-01";
+    lot.donor = "LF 08-041";
+    orchard.pollen_lots = {lot};
+    SeedLot seed;
+    seed.code = "S-16-01";
+    seed.cross = "16-01";
+    orchard.seed_lots = {seed};
+    const TreeIndex index(orchard);
+    const auto found = index.find("pollen lot P-26-O1");
+    ASSERT_FALSE(found.empty());
+    EXPECT_EQ(label_of(index, found.front()), "LO-01-04");
+    EXPECT_EQ(to_text(found.front().match), "pollen lot P-26-01, 1 letter differs");
+    EXPECT_EQ(index.find("S-16-01", 100).size(), 20U);
+}
+
+TEST(TreeIndex, FindsTheTreeAtAPlace) {
+    Orchard orchard = testing::made_orchard();
+    orchard.crs = "EPSG:25832";
+    for (auto& tree : orchard.trees) {
+        tree.at->x += 522000;
+        tree.at->y += 5331000;
+    }
+    const TreeIndex index(orchard);
+    const auto there = ToEarth(orchard.crs)(*orchard.trees[4].at).value();
+    for (const auto& query :
+         {geo_uri(there), geo_uri(there, Metres{3}), fmt::format("{:.7f}, {:.7f}", there.lat, there.lon),
+          fmt::format("{:.7f}N {:.7f}E", there.lat, there.lon), std::string("522040, 5331004")}) {
+        const auto found = index.find(query);
+        ASSERT_FALSE(found.empty()) << query;
+        EXPECT_EQ(label_of(index, found.front()), "LO-01-04") << query;
+        EXPECT_EQ(found.front().match.kind, MatchKind::nearness);
+    }
+    EXPECT_TRUE(index.find("geo:0,0").empty());
 }
 
 TEST(TreeIndex, FindsTheTreeOfATag) {
@@ -240,6 +318,33 @@ TEST(TreeIndex, OffersTheNearestNamesWhereNothingIsFound) {
     EXPECT_EQ(made_index().names_like("Renlee", 1), std::vector<std::string>{"Wrenlea"});
     EXPECT_EQ(made_index().names_like("Trumpington").size(), 3U);
     EXPECT_TRUE(made_index().names_like("Renlee", 0).empty());
+}
+
+// How often on a larger orchard, and on more of them: find_report prints it.
+TEST(TreeIndex, FindsWhatIsMeantByMostCorruptedTexts) {
+    const auto orchard = testing::large_orchard({.blocks = 6, .rows = 15, .positions = 20, .cultivars = 100});
+    const TreeIndex index(orchard);
+    int asked = 0;
+    int came_first = 0;
+    int among_three = 0;
+    for (const auto& query : testing::QueryMaker(orchard, 7).all(12)) {
+        const auto found = index.find(query.text, 3);
+        const auto meant = [&](const FoundTree& one) { return query.meant.contains(one.tree); };
+        ++asked;
+        came_first += !found.empty() && meant(found.front()) ? 1 : 0;
+        among_three += std::ranges::any_of(found, meant) ? 1 : 0;
+    }
+    EXPECT_GE(asked, 300);
+    EXPECT_GE(came_first, 0.93 * asked);
+    EXPECT_GE(among_three, 0.98 * asked);
+}
+
+TEST(TreeIndex, FindsNothingForNonsense) {
+    const auto orchard = testing::large_orchard({.blocks = 6, .rows = 15, .positions = 20, .cultivars = 100});
+    const TreeIndex index(orchard);
+    for (const auto& text : testing::QueryMaker::nonsense()) {
+        EXPECT_TRUE(index.find(text).empty()) << text;
+    }
 }
 
 TEST(TreeIndex, GivesTheSameTwice) {

@@ -136,6 +136,23 @@ TraitScore score(std::string tree_label, const char* day, double value) {
     return made;
 }
 
+TEST(FirstFruit, IsNotSeenInANurseryScoreOfMildew) {
+    auto book = orchard();
+    book.trait_scores = {score("A", "2023-07-01", 4)};
+    book.trait_scores[0].trait = "mildew";
+    EXPECT_FALSE(first_of(book, 2026).seen);
+    book.trait_scores[0].trait = "taste";
+    EXPECT_EQ(first_of(book, 2026).seen, 2023);
+}
+
+TEST(FirstFruit, ComesSoonerOnANamedDwarfingStockOnly) {
+    auto book = orchard();
+    for (const auto& [stock, dwarfed] : {std::pair{"M 9", true}, {"non-dwarfing", false}}) {
+        book.trees[0].rootstock = stock;
+        EXPECT_EQ(first_of(book, 2026).dwarfed, dwarfed) << stock;
+    }
+}
+
 TEST(FamilyScores, AverageEachTreeFirst) {
     auto book = orchard();
     book.trees.push_back(tree("M", "Ember", "2010-04-01"));

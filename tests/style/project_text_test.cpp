@@ -79,9 +79,8 @@ TEST(SeasonMap, RelatesRowsOnlyToTablesThatTheMapHas) {
     for (const auto& relation : map_of(all_tables()).relations) {
         pairs.insert(relation.parent + "/" + relation.child);
     }
-    for (const auto* wanted :
-         {"tree/bloom_observation", "tree/pollination", "cross_goal/pollination", "pollination/fruit",
-          "accession/tree", "tree_row/tree", "seed_lot/germination_count"}) {
+    for (const auto* wanted : {"tree/bloom_observation", "tree/pollination", "cross_goal/pollination",
+                               "accession/tree", "tree_row/tree", "seed_lot/germination_count"}) {
         EXPECT_TRUE(pairs.count(wanted)) << wanted;
     }
 }

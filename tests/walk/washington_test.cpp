@@ -87,7 +87,7 @@ std::string book_of_springs(const Scratch& scratch, const std::vector<Spring>& s
 }
 
 double rmse_of(const operation::Outcome& outcome, const std::string& method) {
-    const auto& scores = table_of(outcome, "bloom_skill");
+    const auto& scores = table_of(outcome, "bloom_left_out");
     for (const auto& row : scores.rows) {
         if (text_of(scores, row, "method") == method && text_of(scores, row, "lead_days").empty()) {
             return number_of(scores, row, "rmse_days");
@@ -97,7 +97,7 @@ double rmse_of(const operation::Outcome& outcome, const std::string& method) {
 }
 
 double coverage_of(const operation::Outcome& outcome, const std::string& method) {
-    const auto& scores = table_of(outcome, "bloom_skill");
+    const auto& scores = table_of(outcome, "bloom_left_out");
     for (const auto& row : scores.rows) {
         if (text_of(scores, row, "method") == method && text_of(scores, row, "lead_days").empty()) {
             return number_of(scores, row, "coverage_80");

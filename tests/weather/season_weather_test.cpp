@@ -101,6 +101,32 @@ TEST(PastSeasons, ShortGapsAreFilledAndCounted) {
     EXPECT_TRUE(mentions(report.findings, Level::notice, "season 2021", "5 missing day(s)"));
 }
 
+TEST(PastSeasons, TenDaysInWinterDoNotCostTheSeasonAndSixInSpringDo) {
+    for (const auto& [first, length, whole] :
+         {std::tuple{day(2020, 12, 1), 10, true}, std::tuple{day(2021, 1, 25), 7, true},
+          std::tuple{day(2021, 1, 26), 7, false}, std::tuple{day(2021, 3, 1), 6, false},
+          std::tuple{day(2020, 11, 1), 15, false}}) {
+        auto series = observed(day(2020, 10, 1), day(2021, 6, 30));
+        clear(series, first, length);
+        EXPECT_EQ(past_seasons(series, Hemisphere::north, day(2026, 1, 1)).seasons.size(), whole ? 1U : 0U)
+            << to_iso(first);
+    }
+}
+
+TEST(PastSeasons, ADayThatLacksAtTheSeasonsEdgeSpoilsNothing) {
+    for (const auto& [first, last, whole] : {std::tuple{day(2020, 10, 2), day(2021, 6, 30), true},
+                                             std::tuple{day(2020, 10, 6), day(2021, 6, 30), true},
+                                             std::tuple{day(2020, 10, 7), day(2021, 6, 30), false},
+                                             std::tuple{day(2020, 10, 1), day(2021, 4, 29), true},
+                                             std::tuple{day(2020, 10, 1), day(2021, 4, 28), false}}) {
+        const auto report = past_seasons(observed(first, last), Hemisphere::north, day(2026, 1, 1));
+        ASSERT_EQ(report.seasons.size(), whole ? 1U : 0U) << to_iso(first) << " to " << to_iso(last);
+        if (whole) {
+            EXPECT_EQ(report.seasons[0].first, day(2020, 10, 1));
+        }
+    }
+}
+
 TEST(PastSeasons, SouthernSeasonsBeginAtTheEndOfMarchOrOnFirstApril) {
     const auto report =
         past_seasons(observed(day(2020, 3, 31), day(2022, 3, 31)), Hemisphere::south, day(2022, 4, 1));
@@ -174,7 +200,7 @@ TEST(CurrentSeason, DoesNotLookPastTheDayAskedFor) {
 
 TEST(CurrentSeason, ALongGapInsideIsAnErrorThatNamesEveryOne) {
     auto series = observed(day(2025, 10, 1), day(2026, 3, 25));
-    clear(series, day(2025, 12, 1), 6);
+    clear(series, day(2025, 12, 1), 15);
     clear(series, day(2026, 1, 10), 20);
     clear(series, day(2026, 2, 10), 2);
     try {
@@ -183,7 +209,7 @@ TEST(CurrentSeason, ALongGapInsideIsAnErrorThatNamesEveryOne) {
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::input);
         ASSERT_EQ(error.findings().size(), 2u);
-        EXPECT_NE(error.findings()[0].message.text().find("6 days from 2025-12-01"), std::string::npos);
+        EXPECT_NE(error.findings()[0].message.text().find("15 days from 2025-12-01"), std::string::npos);
         EXPECT_NE(error.findings()[1].message.text().find("20 days from 2026-01-10"), std::string::npos);
         EXPECT_FALSE(error.findings()[0].remedy.empty());
     }

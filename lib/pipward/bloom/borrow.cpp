@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/detail/borrow.h"
 
-#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -13,16 +12,9 @@ namespace {
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
 // (Czech J. Genet. Plant Breed. 2014, 715 apple seedlings): a standard deviation of 2 days.
 constexpr double segregation_sd = 2.0;  // days
-// An accession of which nothing is known spreads at least as wide as cultivars do. Common practice, no
-// source.
-constexpr double least_between_sd = 4.0;  // days
 
 double squared(double value) {
     return value * value;
-}
-
-double between_sd(const OrchardMean& orchard) {
-    return std::max(least_between_sd, orchard.between_sd_days);
 }
 
 std::vector<double> mean_of(const std::vector<double>& a, const std::vector<double>& b) {
@@ -38,7 +30,7 @@ Need from_orchard(const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::orchard_mean;
     need.amount = orchard.amount;
-    need.sd_days = std::hypot(between_sd(orchard), orchard.luck_sd_days);
+    need.sd_days = std::hypot(orchard.between_sd_days, orchard.luck_sd_days);
     return need;
 }
 
@@ -47,8 +39,8 @@ Need from_one_parent(const Need& parent, const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::one_parent;
     need.amount = mean_of(parent.amount, orchard.amount);
-    need.sd_days =
-        std::sqrt(squared(segregation_sd) + squared(parent.sd_days) / 4 + squared(between_sd(orchard)) / 4);
+    need.sd_days = std::sqrt(squared(segregation_sd) + squared(parent.sd_days) / 4 +
+                             squared(orchard.between_sd_days) / 4);
     return need;
 }
 
@@ -91,7 +83,7 @@ std::optional<Need> from_parents(const Parents& parents, const OrchardMean& orch
 
 // One generation: settles every open accession whose parents are settled (or all of them, at the end).
 Settled next_generation(const Settled& settled, std::span<const Accession> accessions,
-                        const ByName<Accession>& book, const OrchardMean& orchard, bool last) {
+                        const ByName<Accession>& book, const MeanOf& mean_of_kind, bool last) {
     Settled added;
     for (const auto& accession : accessions) {
         if (settled.contains(accession.name)) {
@@ -101,7 +93,7 @@ Settled next_generation(const Settled& settled, std::span<const Accession> acces
         look_up(parents, accession.seed_parent, settled, book);
         look_up(parents, accession.pollen_parent, settled, book);
         if (last || !parents.open) {
-            added.emplace(accession.name, from_parents(parents, orchard));
+            added.emplace(accession.name, from_parents(parents, mean_of_kind(accession)));
         }
     }
     return added;
@@ -110,14 +102,14 @@ Settled next_generation(const Settled& settled, std::span<const Accession> acces
 }  // namespace
 
 void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession> accessions,
-                  const OrchardMean& orchard) {
+                  const MeanOf& mean_of_kind) {
     const ByName<Accession> book(accessions, &Accession::name);
     Settled settled;
     for (const auto& [name, need] : needs) {
         settled.emplace(name, need);
     }
     for (bool last = false;;) {
-        auto added = next_generation(settled, accessions, book, orchard, last);
+        auto added = next_generation(settled, accessions, book, mean_of_kind, last);
         if (added.empty() && last) {
             break;
         }
@@ -126,7 +118,7 @@ void borrow_needs(std::map<std::string, Need>& needs, std::span<const Accession>
     }
     for (auto& [name, need] : settled) {
         if (!needs.contains(name)) {
-            auto borrowed = need ? std::move(*need) : from_orchard(orchard);
+            auto borrowed = need ? std::move(*need) : from_orchard(mean_of_kind(*book.find(name)));
             borrowed.accession = name;
             needs.emplace(name, std::move(borrowed));
         }

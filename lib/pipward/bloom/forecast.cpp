@@ -8,6 +8,8 @@
 #include <set>
 #include <utility>
 
+#include "pipward/bloom/detail/climate.h"
+#include "pipward/bloom/detail/not_yet.h"
 #include "pipward/bloom/detail/row_fit.h"
 #include "pipward/bloom/detail/season_update.h"
 #include "pipward/bloom/detail/window.h"
@@ -31,8 +33,11 @@ struct Work {
     const weather::CurrentSeason& current;
     Day as_of;
     Latitude latitude;
-    std::vector<const weather::SeasonWeather*> past;
+    const Ladders& ladders;
+    std::vector<detail::LentSeason> past;
     std::vector<const StageSeen*> seen;
+    std::vector<const NotYet*> not_yet;  // the last of each accession of which no flower was seen open
+    CurveStore* store = nullptr;
     MemberRuns runs;
     BloomForecast forecast;
 };
@@ -47,14 +52,9 @@ void require_members(const Work& work) {
 }
 
 void choose_members(Work& work, std::span<const weather::SeasonWeather> past) {
-    for (const auto& season : past) {
-        if (season.season != work.current.weather.season) {
-            work.past.push_back(&season);
-        }
-    }
-    std::ranges::sort(work.past, {}, &weather::SeasonWeather::season);
-    for (const auto* season : work.past) {
-        work.forecast.members.push_back(season->season);
+    work.past = detail::lent_seasons(past, work.current.weather.season);
+    for (const auto& lent : work.past) {
+        work.forecast.members.push_back(lent.season);
     }
 }
 
@@ -67,6 +67,26 @@ void choose_seen(Work& work, std::span<const StageSeen> seen) {
     }
     std::ranges::sort(work.seen, {},
                       [](const StageSeen* s) { return std::tie(s->accession, s->observed_on, s->fid); });
+}
+
+bool flowers_were_seen(const Work& work, const std::string& accession) {
+    return std::ranges::any_of(work.seen, [&](const StageSeen* seen) {
+        return seen->accession == accession && seen->stage >= first_bloom;
+    });
+}
+
+void choose_not_yet(Work& work, std::span<const NotYet> looks) {
+    std::map<std::string, const NotYet*> last;
+    for (const auto& look : looks) {
+        if (look.season == work.forecast.season && look.observed_on <= work.as_of &&
+            work.model.needs.contains(look.accession) && !flowers_were_seen(work, look.accession)) {
+            auto& kept = last[look.accession];
+            kept = kept == nullptr || kept->observed_on < look.observed_on ? &look : kept;
+        }
+    }
+    for (const auto& [accession, look] : last) {
+        work.not_yet.push_back(look);
+    }
 }
 
 std::set<Place> places_of(const Work& work, const Station& station, std::span<const Tree> trees,
@@ -94,8 +114,8 @@ void make_curves(Work& work, double offset) {
     const auto& now = work.current.weather;
     const auto known = season_curves(now.days, now.first, work.latitude, {offset});
     auto& members = work.forecast.curves[offset];
-    for (const auto* past : work.past) {
-        const auto lent = season_curves(past->days, past->first, work.latitude, {offset});
+    for (const auto& [season, warmer] : work.past) {
+        const auto& lent = *work.store->at(season, offset + warmer.degrees);
         members.push_back(with_remainder(known, lent, known.known_days));
     }
     auto& runs = work.runs[offset];
@@ -104,16 +124,28 @@ void make_curves(Work& work, double offset) {
     }
 }
 
+UsualLevel drift_now(const Work& work) {
+    return work.model.drift.at(work.forecast.season.year);
+}
+
+double forecast_day(const Work& work, const Need& need, const std::vector<detail::StructureRun>& runs) {
+    return detail::weighted_day(work.model.weights, need.amount, runs) - drift_now(work).mean;
+}
+
 std::vector<double> member_days(const Work& work, const Need& need, double offset) {
     std::vector<double> days;
     for (const auto& runs : work.runs.at(offset)) {
-        days.push_back(detail::weighted_day(work.model.weights, need.amount, runs));
+        days.push_back(forecast_day(work, need, runs));
     }
     return days;
 }
 
-double own_spread(const Work& work, const Need& need) {
-    return std::hypot(work.model.own_sd_days, need.sd_days);
+double season_spread(const Work& work) {
+    return std::hypot(work.model.season_sd_days, drift_now(work).sd);
+}
+
+double own_spread(const Need& need) {
+    return std::hypot(need.own_sd_days, need.sd_days);
 }
 
 // The notes of this spring as one member's weather reads them.
@@ -125,27 +157,46 @@ std::vector<detail::ObservationDeparture> departures(const Work& work, std::size
         const auto& curves = work.forecast.curves.at(seen->offset.degrees)[member];
         const auto& runs = work.runs.at(seen->offset.degrees)[member];
         const double observed = full_bloom_from(seen->place, seen->observed_on - anchor, curves);
-        const double forecast_made = detail::weighted_day(work.model.weights, need.amount, runs);
+        const double expected = forecast_day(work, need, runs);
         told.push_back(
-            {seen->accession, observed - forecast_made, seen->place.sd_days, own_spread(work, need)});
+            {seen->accession, observed - expected, seen->place.sd_days, own_spread(need), need.species});
     }
     return told;
+}
+
+// The same of those that had no flower yet.
+void add_waiting(std::vector<detail::ObservationDeparture>& told, const Work& work, std::size_t member) {
+    const Day anchor = anchor_of(work.forecast.season, work.forecast.hemisphere);
+    for (const auto* look : work.not_yet) {
+        const auto& need = work.model.needs.at(look->accession);
+        const auto& curves = work.forecast.curves.at(look->offset.degrees)[member];
+        const auto ladder = work.ladders.of(need.species);
+        const double earliest =
+            full_bloom_from({ladder.first, ladder.first_sd_days}, look->observed_on - anchor, curves);
+        const double expected = forecast_day(work, need, work.runs.at(look->offset.degrees)[member]);
+        const double spread = std::hypot(season_spread(work), own_spread(need));
+        if (const auto waited = detail::told_by_waiting(earliest - expected, spread, ladder.first_sd_days)) {
+            told.push_back({look->accession, waited->departure, waited->sd, own_spread(need), need.species});
+        }
+    }
 }
 
 std::vector<detail::SeasonUpdate> member_updates(const Work& work) {
     std::vector<detail::SeasonUpdate> updates;
     for (std::size_t member = 0; member < work.past.size(); ++member) {
-        updates.push_back(detail::update_season(departures(work, member), work.model.season_sd_days));
+        auto told = departures(work, member);
+        add_waiting(told, work, member);
+        updates.push_back(detail::update_season(told, season_spread(work)));
     }
     return updates;
 }
 
 // Each member's weather reads the notes in its own way; what spread they leave is the members' mean.
-void move_window(BloomWindow& window, const std::vector<detail::SeasonUpdate>& updates, double own_sd) {
+void move_window(BloomWindow& window, const std::vector<detail::SeasonUpdate>& updates, const Need& need) {
     double season_sd = 0;
     double left_sd = 0;
     for (std::size_t member = 0; member < updates.size(); ++member) {
-        const auto moved = updates[member].of(window.accession, own_sd);
+        const auto moved = updates[member].of(window.accession, need.species, own_spread(need));
         window.full_bloom[member] += moved.by;
         season_sd += moved.season_sd;
         left_sd += moved.own_sd;
@@ -196,7 +247,8 @@ BloomWindow window_at(const Work& work, const Place& place,
     window.full_bloom = member_days(work, need, place.offset);
     window.source = need.source;
     window.observations_used = need.observations + observations_seen(work, place.accession);
-    move_window(window, updates, own_spread(work, need));
+    move_window(window, updates, need);
+    window.ladder = work.ladders.of(need.species);
     detail::fill_quantiles(window, work.forecast);
     window.warnings = warnings_of(work, window, need);
     return window;
@@ -259,7 +311,10 @@ Day BloomForecast::day_of(double season_day) const {
 }
 
 BloomForecast forecast_bloom(const BloomModel& model, const ForecastGround& ground) {
-    Work work{model, ground.current, ground.as_of, ground.latitude, {}, {}, {}, {}};
+    static const CurvesOf none;
+    CurveStore own(none, ground.past, ground.latitude);
+    Work work{model, ground.current, ground.as_of, ground.latitude, ground.ladders, {}, {}, {}, {}, {}, {}};
+    work.store = ground.store != nullptr ? ground.store : &own;
     work.forecast.season = ground.current.weather.season;
     work.forecast.hemisphere = hemisphere_of(ground.latitude);
     work.forecast.as_of = ground.as_of;
@@ -267,12 +322,16 @@ BloomForecast forecast_bloom(const BloomModel& model, const ForecastGround& grou
     choose_members(work, ground.past);
     require_members(work);
     choose_seen(work, ground.seen);
+    choose_not_yet(work, ground.not_yet);
     const auto places = places_of(work, ground.station, ground.trees, ground.accessions);
     for (const auto& place : places) {
         make_curves(work, place.offset);
     }
     for (const auto* stage : work.seen) {
         make_curves(work, stage->offset.degrees);
+    }
+    for (const auto* look : work.not_yet) {
+        make_curves(work, look->offset.degrees);
     }
     place_trees(work, ground.station, ground.trees, make_windows(work, places));
     choose_standing(work.forecast);

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/curve_store.h"
 #include "pipward/bloom/model.h"
 #include "pipward/weather/season_weather.h"
 
@@ -35,6 +36,7 @@ struct BloomWindow {
     int observations_used = 0;  ///< bloom observations behind it: those of past seasons and those of this one
     /// Borrowed needs, a bloom that is past with no note of it; whole sentences, none where all is well.
     std::vector<Sentence> warnings;
+    StageLadder ladder{};  ///< of its species: how it goes through bloom
 };
 
 /// A tree and the window it shares with its accession's trees at the same offset.
@@ -49,7 +51,7 @@ struct BloomForecast {
     Hemisphere hemisphere = Hemisphere::north;           ///< of the station
     Day as_of;                                           ///< notes made and trees planted later have no say
     BloomMethod method = BloomMethod::averaged;          ///< of the model that forecast
-    std::vector<Season> members;                         ///< the past seasons lent to the ensemble
+    std::vector<Season> members;                         ///< the past seasons lent, moved to today's climate
     std::map<double, std::vector<SeasonCurves>> curves;  ///< by offset in degrees: one a member
     std::vector<BloomWindow> windows;                    ///< accession at each of its trees' offsets
     std::vector<TreeBloom> trees;                        ///< every living tree with an accession
@@ -70,12 +72,15 @@ double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_
 struct ForecastGround {
     const weather::CurrentSeason& current;         ///< forecast days in it are taken as they stand
     Day as_of;                                     ///< the day from which one looks ahead
-    std::span<const weather::SeasonWeather> past;  ///< lend their remainders to the ensemble
+    std::span<const weather::SeasonWeather> past;  ///< the nearest lend their remainders to the ensemble
     Latitude latitude;                             ///< of the station
     const Station& station;                        ///< by whose height the trees' temperatures move
     std::span<const Tree> trees;                   ///< of the book, gone ones too
     std::span<const Accession> accessions;         ///< of the book
     std::span<const StageSeen> seen{};  ///< stages noted; those of this season up to as_of move the windows
+    std::span<const NotYet> not_yet{};  ///< in the same way: what has not bloomed by a day blooms later
+    Ladders ladders{};                  ///< what is not in it goes by the usual ladder of its species
+    CurveStore* store = nullptr;        ///< the past seasons' curves, where many forecasts share them
 };
 
 /// Observed days, forecast days, then each past season's remainder as one member; the model's spreads on top.

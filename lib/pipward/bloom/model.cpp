@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/model.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numeric>
+#include <optional>
 #include <set>
 
 #include "pipward/bloom/detail/borrow.h"
@@ -34,6 +36,7 @@ std::map<std::string, Need> own_needs(const detail::FitTable& table, const detai
         need.observations += static_cast<int>(row.observation->observations.size());
         need.amount = fitted.pooled.needs[row.accession];
         need.sd_days = detail::need_sd_days(fitted, fitted.pooled.worth[row.accession]);
+        need.own_sd_days = fitted.own_sd_of[row.accession];
         seasons[need.accession].insert(row.season);
     }
     for (auto& [name, need] : needs) {
@@ -42,22 +45,77 @@ std::map<std::string, Need> own_needs(const detail::FitTable& table, const detai
     return needs;
 }
 
-detail::OrchardMean orchard_mean(const detail::RowFit& fitted) {
-    return {fitted.pooled.centre, fitted.strength.between_sd,
-            fitted.season_sd_days / std::sqrt(std::max(1, fitted.seasons))};
+// Accessions of which nothing is known spread at least as wide as cultivars of a species do; wider where
+// only another species of the genus was noted, and wider still where only other genera were. Days; common
+// practice, no source.
+constexpr double least_between_sd = 3.5;
+constexpr double between_species_sd = 6.0;
+constexpr double between_genera_sd = 10.0;
+
+double between_sd(const detail::RowFit& fitted, detail::CentreOf centre) {
+    switch (centre) {
+        case detail::CentreOf::genus:
+            return between_species_sd;
+        case detail::CentreOf::orchard:
+            return between_genera_sd;
+        case detail::CentreOf::species:
+            break;
+    }
+    return std::max(least_between_sd, fitted.strength.between_sd);
+}
+
+// A species of which nothing was noted: its genus's mean where that was, else the orchard's.
+std::optional<int> kin_of(const detail::FitTable& table, const std::string& species) {
+    const auto genus = [](const std::string& name) { return name.substr(0, name.find(' ')); };
+    const auto found = std::ranges::find_if(
+        table.species, [&](const std::string& other) { return genus(other) == genus(species); });
+    return found == table.species.end() || species.empty()
+               ? std::nullopt
+               : std::optional{static_cast<int>(found - table.species.begin())};
+}
+
+detail::OrchardMean mean_of_kind(const detail::FitTable& table, const detail::RowFit& fitted,
+                                 const std::string& species) {
+    const double luck_sd = fitted.season_sd_days / std::sqrt(std::max(1, fitted.seasons));
+    const auto own = std::ranges::find(table.species, species);
+    if (own != table.species.end()) {
+        const auto s = static_cast<std::size_t>(own - table.species.begin());
+        const bool unknown = species.empty() && table.species.size() > 1;
+        return {unknown ? fitted.pooled.centre : fitted.pooled.species_centres[s],
+                between_sd(fitted, unknown ? detail::CentreOf::orchard : fitted.pooled.centre_of[s]),
+                luck_sd};
+    }
+    if (const auto kin = kin_of(table, species)) {
+        return {fitted.pooled.species_centres[*kin], between_species_sd, luck_sd};
+    }
+    const bool one_kind = species.empty() && table.species.size() == 1;
+    return {fitted.pooled.centre,
+            one_kind ? between_sd(fitted, detail::CentreOf::species) : between_genera_sd, luck_sd};
+}
+
+void tell_species(BloomModel& model, const detail::SpeciesByName& species) {
+    for (auto& [name, need] : model.needs) {
+        if (const auto found = species.find(name); found != species.end()) {
+            need.species = found->second;
+        }
+        if (need.own_sd_days == 0) {
+            need.own_sd_days = model.own_sd_days;
+        }
+    }
 }
 
 }  // namespace
 
 std::string_view to_text(BloomMethod method) {
-    static constexpr std::array<std::string_view, 4> words{"averaged", "mean_day", "degree_days",
-                                                           "chill_then_heat"};
+    static constexpr std::array<std::string_view, 5> words{"averaged", "mean_day", "recent_mean",
+                                                           "degree_days", "chill_then_heat"};
     return words[static_cast<std::size_t>(method)];
 }
 
 std::span<const BloomMethod> bloom_methods() {
     static constexpr std::array methods{BloomMethod::averaged, BloomMethod::mean_day,
-                                        BloomMethod::degree_days, BloomMethod::chill_then_heat};
+                                        BloomMethod::recent_mean, BloomMethod::degree_days,
+                                        BloomMethod::chill_then_heat};
     return methods;
 }
 
@@ -69,7 +127,8 @@ std::string_view to_text(NeedSource source) {
 
 BloomModel fit(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves,
                std::span<const Accession> accessions) {
-    const auto table = detail::fit_table(method, observations, curves);
+    const auto species = detail::species_by_name(accessions);
+    const auto table = detail::fit_table(method, observations, curves, species);
     require_rows(table);
     std::vector<int> rows(table.rows.size());
     std::iota(rows.begin(), rows.end(), 0);
@@ -80,8 +139,13 @@ BloomModel fit(BloomMethod method, std::span<const Observation> observations, co
     model.weights = fitted.weights;
     model.season_sd_days = fitted.season_sd_days;
     model.own_sd_days = fitted.own_sd_days;
+    model.drift = fitted.drift;
     model.needs = own_needs(table, fitted);
-    detail::borrow_needs(model.needs, accessions, orchard_mean(fitted));
+    detail::borrow_needs(model.needs, accessions, [&](const Accession& accession) {
+        const auto found = species.find(accession.name);
+        return mean_of_kind(table, fitted, found == species.end() ? "" : found->second);
+    });
+    tell_species(model, species);
     model.findings = detail::model_findings(table, fitted, model.needs);
     return model;
 }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "pipward/bloom/observation.h"
+#include "pipward/bloom/wandering_level.h"
 
 namespace pipward::bloom {
 
@@ -15,10 +16,11 @@ namespace pipward::bloom {
 enum class BloomMethod {
     averaged,         ///< weighted average of the fixed set of one-number structures
     mean_day,         ///< the long-run mean day
+    recent_mean,      ///< the mean day of the last 15 springs
     degree_days,      ///< degree-days from a fixed day
     chill_then_heat,  ///< the best-fitting chill threshold and heat curve
 };
-/// "averaged", "mean_day", "degree_days", "chill_then_heat": as stored and typed.
+/// "averaged", "mean_day", "recent_mean", "degree_days", "chill_then_heat": as stored and typed.
 std::string_view to_text(BloomMethod method);
 /// All of them, in the order above.
 std::span<const BloomMethod> bloom_methods();
@@ -40,7 +42,9 @@ struct Need {
     int seasons = 0;                                   ///< seasons of its own observations
     int observations = 0;                              ///< own ones; 0 where it borrowed
     std::vector<double> amount;  ///< one number a structure of the method (heat sum, or day for the mean day)
-    double sd_days = 0;  ///< of the need itself: parameter uncertainty, and borrowing where it borrowed
+    double sd_days = 0;      ///< of the need itself: parameter uncertainty, and borrowing where it borrowed
+    double own_sd_days = 0;  ///< residual of this accession beside the season's
+    std::string species{};   ///< empty where the book does not tell it
 };
 
 /// A fitted model of one method.
@@ -49,15 +53,16 @@ struct BloomModel {
     std::vector<double> weights;                 ///< one a structure, sum 1
     std::map<std::string, Need> needs;           ///< by accession; every accession of the book has one
     double season_sd_days = 0;                   ///< residual shared by the whole orchard in a season
-    double own_sd_days = 0;                      ///< residual of one accession beside it
-    Findings findings;                           ///< unlikely notes, borrowed needs, too few seasons
+    double own_sd_days = 0;                      ///< residual of an accession beside it, on the whole
+    WanderingLevel drift;  ///< days: by how much springs are forecast too late, from year to year
+    Findings findings;     ///< unlikely notes, borrowed needs, too few seasons
 };
 
 /// Fits `method` on the observations. Needs at least one observation; throws Error (input) otherwise.
 BloomModel fit(BloomMethod method, std::span<const Observation> observations, const CurvesOf& curves,
                std::span<const Accession> accessions);
 
-/// Full bloom by the model under one season's weather: a fractional season day.
+/// Full bloom by the model under one season's weather, drift aside: a fractional season day.
 /// `offset` matters only to the mean day, which has no weather to feel it by.
 double predict(const BloomModel& model, const Need& need, const SeasonCurves& curves, CelsiusStep offset);
 

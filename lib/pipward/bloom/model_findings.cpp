@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/detail/model_findings.h"
-#include "pipward/math/robust.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+
+#include "pipward/math/robust.h"
 
 namespace pipward::bloom::detail {
 namespace {
@@ -27,16 +29,24 @@ Finding unlikely_observation(const Observation& observation, std::size_t which, 
     return finding;
 }
 
+// Of a spring's notes only those are unlikely that say so themselves.
+double departure_of_note(const Observation& observation, std::size_t which, double departure) {
+    return which < observation.told.size() ? departure + observation.full_bloom - observation.told[which]
+                                           : departure;
+}
+
 void add_unlikely_observations(Findings& findings, const FitTable& table, const RowFit& fitted) {
     for (std::size_t i = 0; i < fitted.rows.size(); ++i) {
-        const double departure = fitted.departures[i] - fitted.luck[i];
-        if (std::abs(departure) <= unlikely_days &&
-            std::abs(departure) <= math::unlikely_deviations * fitted.scale) {
+        const double departure = fitted.apart[i];
+        const double limit = std::max(unlikely_days, math::unlikely_deviations * fitted.scale);
+        if (std::abs(departure) <= limit) {
             continue;
         }
         const auto& observation = *table.rows[fitted.rows[i]].observation;
         for (std::size_t which = 0; which < observation.observations.size(); ++which) {
-            findings.push_back(unlikely_observation(observation, which, departure));
+            if (std::abs(departure_of_note(observation, which, departure)) > limit) {
+                findings.push_back(unlikely_observation(observation, which, departure));
+            }
         }
     }
 }

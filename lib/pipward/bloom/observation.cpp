@@ -7,6 +7,7 @@
 #include <cmath>
 #include <set>
 
+#include "pipward/bloom/detail/ladders.h"
 #include "pipward/bloom/detail/observation_findings.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
@@ -109,26 +110,48 @@ Finding stands_apart(const Told& told, double averaged) {
 Observation observation_of(const std::vector<Told>& group) {
     const auto averaged = average_of(group);
     const auto& first = *group.front().seen;
-    Observation observation{
-        first.accession, first.season, first.offset, averaged.day, averaged.sd_days, {}, {}};
+    Observation observation{first.accession,  first.season, first.offset, averaged.day,
+                            averaged.sd_days, {},           {},           {}};
     for (const auto& told : group) {
         observation.observations.push_back(told.seen->fid);
         observation.observed_on.push_back(told.seen->observed_on);
+        observation.told.push_back(told.full_bloom);
     }
     return observation;
 }
 
+bool disagree(const Told& one, const Told& other) {
+    const double usual = std::hypot(one.seen->place.sd_days, other.seen->place.sd_days);
+    return std::abs(one.full_bloom - other.full_bloom) >
+           std::max(unlikely_disagreement, math::unlikely_deviations * usual);
+}
+
+// How many pairs disagree once a note is left out; -1 leaves out none.
+int disagreements(const std::vector<Told>& group, int without) {
+    int count = 0;
+    for (int i = 0; i < std::ssize(group); ++i) {
+        for (int j = 0; j < i; ++j) {
+            count += i != without && j != without && disagree(group[i], group[j]) ? 1 : 0;
+        }
+    }
+    return count;
+}
+
+// The notes are named without which the others agree best. With two notes one cannot say which is wrong, so
+// both are.
 void add_apart(Findings& findings, const std::vector<Told>& group, double averaged) {
-    const auto days = days_of(group);
-    const auto [first, last] = std::ranges::minmax_element(days);
-    if (*last - *first <= unlikely_disagreement) {
+    const int all = disagreements(group, -1);
+    if (all == 0) {
         return;
     }
-    // With two notes one cannot say which is wrong, so both are named.
-    const double limit = unlikely_disagreement / 2;
-    for (const auto& told : group) {
-        if (std::abs(told.full_bloom - averaged) >= limit) {
-            findings.push_back(stands_apart(told, averaged));
+    std::vector<int> left;
+    for (int i = 0; i < std::ssize(group); ++i) {
+        left.push_back(disagreements(group, i));
+    }
+    const int least = *std::ranges::min_element(left);
+    for (int i = 0; i < std::ssize(group); ++i) {
+        if (left[i] == least) {
+            findings.push_back(stands_apart(group[i], averaged));
         }
     }
 }
@@ -166,10 +189,13 @@ CurvesOf curves_for_observations(std::span<const StageSeen> stages,
 ObservationsReport observe(const Orchard& orchard, const Station& station, Hemisphere hemisphere, Day as_of,
                            const CurvesOf& curves) {
     auto placed = stages_seen(orchard, station, hemisphere, as_of);
-    ObservationsReport report{{}, std::move(placed.findings)};
+    ObservationsReport report{
+        {}, std::move(placed.stages), std::move(placed.not_yet), {}, std::move(placed.findings)};
+    report.ladders = detail::learn_ladders(report.stages, curves, hemisphere, season_of(as_of, hemisphere));
+    detail::place_stages(report.stages, report.ladders);
     std::map<GroupKey, std::vector<Told>> groups;
     detail::ObservationsOfSeasons without;
-    for (const auto& seen : placed.stages) {
+    for (const auto& seen : report.stages) {
         const auto found = curves.find({seen.season, seen.offset.degrees});
         if (found == curves.end()) {
             ++without[seen.season];

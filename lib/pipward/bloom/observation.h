@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -34,6 +35,7 @@ struct Observation {
     double sd_days = 1;                      ///< of the noting, not of the weather
     std::vector<std::int64_t> observations;  ///< fids
     std::vector<Day> observed_on;            ///< one a note
+    std::vector<double> told{};              ///< one a note: the full bloom that it tells of by itself
 };
 
 /// Which weather: a season at one offset from the station.
@@ -45,27 +47,43 @@ struct CurvesKey {
 };
 using CurvesOf = std::map<CurvesKey, SeasonCurves>;  ///< each season at each offset once
 
-/// What past springs teach, and what could not be used.
-struct ObservationsReport {
-    std::vector<Observation> observations;  ///< by accession, season and offset
-    Findings findings;                      ///< notes that could not be used, each with the reason
-};
-
 /// One bloom observation, placed: on a tree's temperature and on the stage ladder.
 struct StageSeen {
-    std::int64_t fid = 0;   ///< of the note
-    std::string tree;       ///< label; empty where only the accession was noted
+    std::int64_t fid = 0;         ///< of the note
+    std::string tree;             ///< label; empty where only the accession was noted
+    std::string accession;        ///< the tree's, else the note's
+    CelsiusStep offset;           ///< of the tree's temperature, else of the accession's trees' mean
+    Season season;                ///< the one that holds observed_on
+    Day observed_on;              ///< date of observation
+    Bbch stage;                   ///< as noted
+    LadderPlace place;            ///< on the stage ladder; by open_percent where the note has it
+    std::string species{};        ///< of the accession; empty where the book does not tell it
+    std::optional<Share> open{};  ///< share of the flowers open, where it was noted at stages 60 to 65
+};
+
+/// The ladders of an orchard's species.
+struct Ladders {
+    std::map<std::string, StageLadder> by_species;  ///< by botanical name, those that were learned
+
+    /// The usual one for a species that is not in it.
+    StageLadder of(const std::string& species) const;
+};
+
+/// Where a stage that was seen stands on a ladder. Its stage stands on every ladder.
+LadderPlace place_of(const StageSeen& seen, const StageLadder& ladder);
+
+/// Somebody looked, and no flower was open yet.
+struct NotYet {
     std::string accession;  ///< the tree's, else the note's
     CelsiusStep offset;     ///< of the tree's temperature, else of the accession's trees' mean
     Season season;          ///< the one that holds observed_on
-    Day observed_on;        ///< day of the look
-    Bbch stage;             ///< as noted
-    LadderPlace place;      ///< on the stage ladder; by open_percent where the note has it
+    Day observed_on;        ///< date of observation
 };
 
 /// The bloom observations that could be placed, and what is odd about any.
 struct StagesReport {
-    std::vector<StageSeen> stages;  ///< by day, then fid
+    std::vector<StageSeen> stages;  ///< by day, then fid; on their species' usual ladders
+    std::vector<NotYet> not_yet;    ///< notes of stages before first bloom, or of 0 % open
     Findings findings;              ///< notes that cannot be placed, and stages that run backwards on a tree
 };
 
@@ -80,6 +98,15 @@ double full_bloom_from(const LadderPlace& place, double season_day, const Season
 /// The curves that fitting and scoring ask for: every season at every offset at which a note stands.
 CurvesOf curves_for_observations(std::span<const StageSeen> stages,
                                  std::span<const weather::SeasonWeather> seasons, Latitude latitude);
+
+/// What past springs teach, and what could not be used.
+struct ObservationsReport {
+    std::vector<Observation> observations;  ///< by accession, season and offset
+    std::vector<StageSeen> stages;          ///< every note that could be placed, on the ladders learned
+    std::vector<NotYet> not_yet;            ///< as in StagesReport
+    Ladders ladders;                        ///< as the springs before that of `as_of` taught them
+    Findings findings;                      ///< notes that could not be used, each with the reason
+};
 
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.
 /// Notes on one accession, season and offset are averaged with weights 1/sd^2, a note that stands apart from

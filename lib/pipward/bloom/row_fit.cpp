@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <set>
 
 #include "pipward/bloom/detail/spread.h"
 #include "pipward/math/quantile.h"
@@ -25,7 +26,9 @@ constexpr double largest_leverage = 0.75;
 // judgement.
 constexpr double prior_scale = 3.0;  // days, worth three notes
 constexpr double prior_scale_worth = 3;
-constexpr double smallest_scale = 1.5;  // days
+constexpr double smallest_scale = 1.5;          // days
+constexpr double usual_season_departure = 3.0;  // days
+constexpr double drift_stands_still = 0.7;      // before a note was made
 
 double squared(double value) {
     return value * value;
@@ -41,7 +44,12 @@ struct Work {
     std::size_t count() const { return fit.rows.size(); }
     double row_weight(std::size_t i) const { return row(i).weight * fit.trust[i]; }
     PoolShape shape(int amounts) const {
-        return {static_cast<int>(table.accessions.size()), static_cast<int>(table.seasons.size()), amounts};
+        return {static_cast<int>(table.accessions.size()),
+                static_cast<int>(table.seasons.size()),
+                amounts,
+                table.species_of,
+                table.genus_of,
+                fit.strength.looseness};
     }
 };
 
@@ -64,6 +72,7 @@ std::vector<PoolRow> day_rows(const Work& work) {
 
 void fit_needs(Work& work) {
     const int structures = static_cast<int>(structures_of(work.table.method).size());
+    work.fit.strength.looseness.clear();
     work.fit.strength = pool_strength(day_rows(work), work.shape(1));
     work.fit.pooled = pool_needs(amount_rows(work), work.shape(structures), work.fit.strength.pull);
 }
@@ -138,7 +147,7 @@ void fit_weights(Work& work) {
 double leverage(const Work& work, std::size_t i, double total) {
     const double own = work.row_weight(i);
     const double worth = work.fit.pooled.worth[work.row(i).accession];
-    const double pull = work.fit.strength.pull;
+    const double pull = work.fit.strength.pull * work.fit.strength.looseness[work.row(i).accession];
     return std::min(largest_leverage, own / (worth + pull) * (1 + pull / total));
 }
 
@@ -161,19 +170,38 @@ void fit_luck(Work& work) {
         of_season[work.row(i).season].push_back(work.fit.departures[i]);
     }
     constexpr std::size_t fewest = 3;  // of two one cannot say which is the odd one
+    std::vector<double> medians;
+    for (auto& season : of_season) {
+        medians.push_back(season.size() < fewest ? 0 : math::median(std::move(season)));
+    }
     work.fit.luck.resize(work.count());
     for (std::size_t i = 0; i < work.count(); ++i) {
-        const auto& season = of_season[work.row(i).season];
-        work.fit.luck[i] = season.size() < fewest ? 0 : math::median(season);
+        work.fit.luck[i] = medians[work.row(i).season];
     }
+}
+
+// Departures beside the season's luck and the accession's own: notes of one variety that agree are its truth,
+// however far it stands from its kind.
+std::vector<double> apart_from_own(const Work& work) {
+    constexpr std::size_t fewest = 3;
+    std::vector<std::vector<double>> of_accession(work.table.accessions.size());
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        of_accession[work.row(i).accession].push_back(work.fit.departures[i] - work.fit.luck[i]);
+    }
+    std::vector<double> own;
+    for (const auto& departures : of_accession) {
+        own.push_back(departures.size() < fewest ? 0 : math::median(departures));
+    }
+    std::vector<double> apart(work.count());
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        apart[i] = work.fit.departures[i] - work.fit.luck[i] - own[work.row(i).accession];
+    }
+    return apart;
 }
 
 void fit_trust(Work& work) {
     fit_luck(work);
-    std::vector<double> apart(work.count());
-    for (std::size_t i = 0; i < work.count(); ++i) {
-        apart[i] = work.fit.departures[i] - work.fit.luck[i];
-    }
+    const auto apart = apart_from_own(work);
     const auto n = static_cast<double>(work.count());
     const double seen = math::robust_sd(apart);
     work.fit.scale =
@@ -185,16 +213,52 @@ void fit_trust(Work& work) {
 }
 
 // Late and early springs must widen the windows, slips of the pen must not.
-void fit_spread(Work& work) {
-    std::vector<SpreadRow> rows;
-    for (std::size_t i = 0; i < work.count(); ++i) {
-        const double apart = (work.fit.departures[i] - work.fit.luck[i]) / work.fit.scale;
-        rows.push_back({work.row(i).season, work.fit.departures[i], math::slip_weight(apart)});
+double spread_trust(const Work& work, std::size_t i) {
+    return math::slip_weight(work.fit.apart[i] / work.fit.scale);
+}
+
+// With the weather known a method's own error may drift over the years: gauges are moved, trees grow old,
+// other eyes take the notes. Plain means do without: what drifts with them is the climate.
+void fit_drift(Work& work) {
+    if (work.table.method != BloomMethod::averaged) {
+        return;
     }
-    const auto spread = season_and_own_spread(rows, static_cast<int>(work.table.seasons.size()));
+    std::vector<double> sums(work.table.seasons.size());
+    std::vector<double> trust(work.table.seasons.size());
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        sums[work.row(i).season] += spread_trust(work, i) * work.fit.departures[i];
+        trust[work.row(i).season] += spread_trust(work, i);
+    }
+    std::vector<YearValue> means;
+    for (std::size_t season = 0; season < sums.size(); ++season) {
+        if (trust[season] > 0) {
+            means.push_back({work.table.seasons[season].year, sums[season] / trust[season]});
+        }
+    }
+    work.fit.drift = WanderingLevel(std::move(means), usual_season_departure, drift_stands_still);
+}
+
+double drift_in(const RowFit& fitted, Season season) {
+    return fitted.drift.at(season.year).mean;
+}
+
+void fit_spread(Work& work) {
+    const int species = static_cast<int>(work.table.species.size());
+    std::vector<SpreadRow> rows;
+    std::set<int> seasons;
+    for (std::size_t i = 0; i < work.count(); ++i) {
+        const auto& row = work.row(i);
+        const double drift = drift_in(work.fit, work.table.seasons[row.season]);
+        rows.push_back({row.season * species + work.table.species_of[row.accession], row.accession,
+                        work.fit.departures[i] - drift, spread_trust(work, i)});
+        seasons.insert(row.season);
+    }
+    const auto spread = season_and_own_spread(rows, static_cast<int>(work.table.seasons.size()) * species,
+                                              static_cast<int>(work.table.accessions.size()));
     work.fit.season_sd_days = spread.season_sd;
     work.fit.own_sd_days = spread.own_sd;
-    work.fit.seasons = spread.seasons;
+    work.fit.own_sd_of = spread.own_sd_of;
+    work.fit.seasons = static_cast<int>(seasons.size());
 }
 
 }  // namespace
@@ -213,6 +277,8 @@ RowFit fit_rows(const FitTable& table, std::vector<int> rows) {
         fit_departures(work);
     }
     fit_luck(work);
+    work.fit.apart = apart_from_own(work);
+    fit_drift(work);
     fit_spread(work);
     return std::move(work.fit);
 }
@@ -226,6 +292,10 @@ double weighted_day(std::span<const double> weights, std::span<const double> amo
         }
     }
     return day;
+}
+
+double forecast_day(const RowFit& fitted, int accession, std::span<const StructureRun> runs, Season season) {
+    return weighted_day(fitted.weights, fitted.pooled.needs[accession], runs) - drift_in(fitted, season);
 }
 
 double need_sd_days(const RowFit& fitted, double worth) {

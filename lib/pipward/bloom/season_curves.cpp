@@ -66,7 +66,7 @@ void add_daily_sums(SeasonCurves& curves, std::span<const weather::DayExtremes> 
     double before = 0;
     for (const auto& day : days) {
         const double today =
-            clock::single_sine_degree_days({day.t_min, day.t_max}, {.lower = ladder_base}).value;
+            clock::single_sine_degree_days({day.t_min, day.t_max}, {.lower = degree_day_base}).value;
         curves.degree_days.push_back(before + today / 2);
         before += today;
         curves.mean_temperature.push_back((day.t_min.degrees + day.t_max.degrees) / 2);

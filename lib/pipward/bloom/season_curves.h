@@ -20,6 +20,9 @@ enum class HeatCurve {
 };
 inline constexpr int heat_curve_count = 4;  ///< curves above
 
+/// Of the plain degree-days that are one of the rivals: a usual base for apple.
+inline constexpr Celsius degree_day_base{4.5};
+
 /// Running sums of one season at one place, read at the noon of each season day.
 /// Shape: index 0 is season day season_first, season_length entries in each vector; sums begin at 00:00 of
 /// that day.
@@ -28,8 +31,8 @@ struct SeasonCurves {
     std::array<std::vector<double>, heat_curve_count> heat;  ///< each curve's own unit
     std::vector<double> ladder;                              ///< degree-days above ladder_base
     std::vector<double> asymcur;                             ///< growing degree hours, ASYMCUR
-    std::vector<double> degree_days;                         ///< single-sine degree-days above ladder_base
-    std::vector<double> mean_temperature;                    ///< of the day, °C (not a sum)
+    std::vector<double> degree_days;       ///< single-sine degree-days above degree_day_base
+    std::vector<double> mean_temperature;  ///< of the day, °C (not a sum)
     /// Days from real weather; later entries go on at the pace of the last seven known days.
     int known_days = 0;
 };

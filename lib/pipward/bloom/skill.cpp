@@ -4,20 +4,24 @@
 #include <algorithm>
 #include <numeric>
 #include <random>
+#include <set>
 
-#include "pipward/bloom/detail/model_findings.h"
 #include "pipward/bloom/detail/skill_case.h"
 
 namespace pipward::bloom {
 namespace {
 
-constexpr double near_tie_days = 0.05;  // of root mean squared error: our own judgement
+// A rival that is only lucky on a few springs spoils more than a better one gains.
+constexpr int least_springs_to_choose = 10;
+constexpr double least_gain = 0.10;     // of the error
+constexpr double errors_to_exceed = 2;  // standard errors of the paired gain
 constexpr int draws = 60;
 constexpr int tests_a_draw = 20;
 
 struct Work {
     std::vector<detail::FitTable> tables;  // one a method
-    detail::CurveStore store;
+    CurveStore store;
+    std::span<const weather::SeasonWeather> seasons;
     const SkillRequest& request;
     const std::function<bool(double)>& progress;
     double done = 0;
@@ -61,7 +65,8 @@ void leave_out(Work& work, const detail::FitTable& table, int season, detail::Le
 
 void leave_each_out(Work& work) {
     for (const int season : season_indices(work.tables.front())) {
-        detail::LeadEnsembles ensembles(work.store, work.tables.front().seasons[season]);
+        const Season left_out = work.tables.front().seasons[season];
+        detail::LeadEnsembles ensembles(work.store, detail::lent_seasons(work.seasons, left_out), left_out);
         for (const auto& table : work.tables) {
             leave_out(work, table, season, ensembles);
             step(work);
@@ -108,6 +113,20 @@ void draw_training(Work& work, int training) {
     }
 }
 
+// The recent mean has no recent springs where those around the one left out teach.
+std::vector<BloomMethod> methods_to_score(std::span<const Observation> observations,
+                                          const SkillRequest& request) {
+    std::set<Season> springs;
+    for (const auto& observation : observations) {
+        springs.insert(observation.season);
+    }
+    if (request.only_to_choose && std::ssize(springs) < least_springs_to_choose) {
+        return {BloomMethod::averaged, BloomMethod::mean_day};
+    }
+    return {BloomMethod::averaged, BloomMethod::mean_day, BloomMethod::degree_days,
+            BloomMethod::chill_then_heat};
+}
+
 bool counts_for_choice(const SkillScore& score) {
     return !score.lead_days && !score.training_seasons && score.accession.empty();
 }
@@ -116,11 +135,12 @@ bool counts_for_choice(const SkillScore& score) {
 
 std::vector<SkillScore> score_methods(std::span<const Observation> observations, const CurvesOf& curves,
                                       std::span<const weather::SeasonWeather> seasons, Latitude latitude,
-                                      std::span<const Accession> /*accessions*/, const SkillRequest& request,
+                                      std::span<const Accession> accessions, const SkillRequest& request,
                                       const std::function<bool(double)>& progress) {
-    Work work{{}, detail::CurveStore(curves, seasons, latitude), request, progress, 0, 1, {}};
-    for (const auto method : bloom_methods()) {
-        work.tables.push_back(detail::fit_table(method, observations, curves));
+    Work work{{}, CurveStore(curves, seasons, latitude), seasons, request, progress, 0, 1, {}};
+    const auto species = detail::species_by_name(accessions);
+    for (const auto method : methods_to_score(observations, request)) {
+        work.tables.push_back(detail::fit_table(method, observations, curves, species));
     }
     const int known = static_cast<int>(work.tables.front().seasons.size());
     if (known < 2) {
@@ -142,20 +162,20 @@ std::vector<SkillScore> score_methods(std::span<const Observation> observations,
 }
 
 BloomMethod best_method(std::span<const SkillScore> scores) {
+    const auto averaged = std::ranges::find_if(scores, [](const SkillScore& score) {
+        return score.method == BloomMethod::averaged && counts_for_choice(score);
+    });
     const SkillScore* best = nullptr;
-    const SkillScore* averaged = nullptr;
     for (const auto& score : scores) {
-        if (!counts_for_choice(score)) {
-            continue;
+        const bool earned = counts_for_choice(score) && averaged != scores.end() &&
+                            score.seasons >= least_springs_to_choose &&
+                            score.gain > errors_to_exceed * score.gain_error &&
+                            score.rmse < (1 - least_gain) * averaged->rmse;
+        if (earned && (best == nullptr || score.rmse < best->rmse)) {
+            best = &score;
         }
-        averaged = score.method == BloomMethod::averaged ? &score : averaged;
-        best = best == nullptr || score.rmse < best->rmse ? &score : best;
     }
-    if (best == nullptr || best->seasons < detail::few_seasons ||
-        (averaged != nullptr && averaged->rmse <= best->rmse + near_tie_days)) {
-        return BloomMethod::averaged;
-    }
-    return best->method;
+    return best == nullptr ? BloomMethod::averaged : best->method;
 }
 
 }  // namespace pipward::bloom

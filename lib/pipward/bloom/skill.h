@@ -25,8 +25,11 @@ struct SkillScore {
     double bias = 0;                             ///< days; above 0: forecast too late
     double within_3_days = 0;                    ///< share of errors of at most so many days, 0..1
     double within_5_days = 0;                    ///< likewise
-    double coverage_80 = 0;                      ///< share of dates inside the p10..p90 window
-    bool chosen = false;                         ///< whether its method is best_method() of all scores
+    double coverage_80 = 0;                      ///< share of dates inside the 80 % window, p10 to p90
+    /// Days squared: mean over the seasons of the averaged method's squared error less this one's.
+    double gain = 0;
+    double gain_error = 0;  ///< its standard error, the seasons being independent
+    bool chosen = false;    ///< whether its method is best_method() of all scores
 };
 
 /// What is to be scored besides every method with the weather known.
@@ -34,6 +37,7 @@ struct SkillRequest {
     std::vector<int> leads;  ///< true forecasts issued so many days before bloom, besides weather known
     std::optional<int> training_seasons;  ///< learn from so many seasons, drawn in a fixed, repeatable way
     bool per_accession = false;           ///< whether each accession is scored apart as well
+    bool only_to_choose = false;          ///< leaves out rivals that could not be chosen on so few seasons
 };
 
 /// Leaves each season out in turn, fits on the others and forecasts it. With a lead the weather after the
@@ -47,8 +51,8 @@ std::vector<SkillScore> score_methods(std::span<const Observation> observations,
                                       std::span<const Accession> accessions, const SkillRequest& request,
                                       const std::function<bool(double)>& progress = {});
 
-/// The method with the lowest error when the weather is known; the averaged one at a near tie or with too few
-/// seasons.
+/// The averaged method, unless a rival earned its place: weather known, over ten seasons or more its error is
+/// smaller by a tenth, and its gain, season by season, larger than two standard errors.
 BloomMethod best_method(std::span<const SkillScore> scores);
 
 }  // namespace pipward::bloom

@@ -3,20 +3,23 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "pipward/bloom/detail/window.h"
+#include "pipward/math/quantile.h"
 
 namespace pipward::bloom::detail {
 namespace {
 
 double own_spread(const RowFit& fitted, const FitRow& row) {
-    return std::hypot(fitted.own_sd_days, need_sd_days(fitted, fitted.pooled.worth[row.accession]));
+    return std::hypot(fitted.own_sd_of[row.accession],
+                      need_sd_days(fitted, fitted.pooled.worth[row.accession]));
 }
 
 SkillCase case_of(const FitTable& table, const RowFit& fitted, const FitRow& row,
                   std::span<const double> members) {
-    const auto window = quantiles_of(spread_days(members, fitted.season_sd_days, own_spread(fitted, row)));
+    const double season_sd =
+        std::hypot(fitted.season_sd_days, fitted.drift.at(table.seasons[row.season].year).sd);
+    const auto window = quantiles_of(spread_days(members, season_sd, own_spread(fitted, row)));
     SkillCase scored;
     scored.method = table.method;
     scored.accession = table.accessions[row.accession];
@@ -48,7 +51,8 @@ void finish(SkillScore& score, int seasons) {
 
 struct Group {
     SkillScore score;
-    std::set<Season> seasons;
+    std::map<Season, double> squares;  // of errors, by season
+    std::map<Season, int> notes;
 };
 
 struct GroupKey {
@@ -66,38 +70,39 @@ void add_to(std::map<GroupKey, Group>& groups, const SkillCase& scored, const st
     group.score.accession = accession;
     group.score.lead_days = scored.lead;
     group.score.training_seasons = scored.training_seasons;
-    group.seasons.insert(scored.season);
+    group.squares[scored.season] += scored.error * scored.error;
+    ++group.notes[scored.season];
     add_case(group.score, scored);
 }
 
+// Mean squared error of each season.
+std::map<Season, double> squares_by_season(const Group& group) {
+    std::map<Season, double> squares;
+    for (const auto& [season, sum] : group.squares) {
+        squares[season] = sum / group.notes.at(season);
+    }
+    return squares;
+}
+
+void tell_gain(Group& group, const Group& averaged) {
+    const auto own = squares_by_season(group);
+    const auto other = squares_by_season(averaged);
+    std::vector<double> gains;
+    for (const auto& [season, square] : own) {
+        if (const auto beside = other.find(season); beside != other.end()) {
+            gains.push_back(beside->second - square);
+        }
+    }
+    const auto n = static_cast<double>(gains.size());
+    group.score.gain = math::mean(gains);
+    double spread = 0;
+    for (const double gain : gains) {
+        spread += (gain - group.score.gain) * (gain - group.score.gain);
+    }
+    group.score.gain_error = n > 1 ? std::sqrt(spread / (n - 1) / n) : 0;
+}
+
 }  // namespace
-
-CurveStore::CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons,
-                       Latitude latitude)
-    : given_(given), latitude_(latitude) {
-    for (const auto& weather : seasons) {
-        weather_.emplace(weather.season, &weather);
-    }
-    for (const auto& [season, weather] : weather_) {
-        seasons_.push_back(season);
-    }
-}
-
-const SeasonCurves* CurveStore::at(Season season, double offset) {
-    const CurvesKey key{season, offset};
-    if (const auto found = given_.find(key); found != given_.end()) {
-        return &found->second;
-    }
-    if (const auto found = made_.find(key); found != made_.end()) {
-        return &found->second;
-    }
-    const auto weather = weather_.find(season);
-    if (weather == weather_.end()) {
-        return nullptr;
-    }
-    auto curves = season_curves(weather->second->days, weather->second->first, latitude_, {offset});
-    return &made_.emplace(key, std::move(curves)).first->second;
-}
 
 const std::vector<SeasonCurves>& LeadEnsembles::at(double offset, int issue) {
     const auto [entry, added] = made_.try_emplace(Key{offset, issue});
@@ -105,17 +110,15 @@ const std::vector<SeasonCurves>& LeadEnsembles::at(double offset, int issue) {
     if (!added || known == nullptr) {
         return entry->second;
     }
-    for (const auto season : store_.seasons()) {
-        if (season != left_out_) {
-            entry->second.push_back(
-                with_remainder(*known, *store_.at(season, offset), issue - season_first + 1));
-        }
+    for (const auto& [season, warmer] : lent_) {
+        entry->second.push_back(
+            with_remainder(*known, *store_.at(season, offset + warmer.degrees), issue - season_first + 1));
     }
     return entry->second;
 }
 
 SkillCase known_case(const FitTable& table, const RowFit& fitted, const FitRow& row) {
-    const double day = weighted_day(fitted.weights, fitted.pooled.needs[row.accession], *row.runs);
+    const double day = forecast_day(fitted, row.accession, *row.runs, table.seasons[row.season]);
     return case_of(table, fitted, row, {&day, 1});
 }
 
@@ -125,8 +128,8 @@ SkillCase lead_case(const FitTable& table, const RowFit& fitted, const FitRow& r
     const int issue = static_cast<int>(std::floor(row.observed)) - lead;
     std::vector<double> members;
     for (const auto& curves : ensembles.at(offset.degrees, issue)) {
-        members.push_back(weighted_day(fitted.weights, fitted.pooled.needs[row.accession],
-                                       runs_of(table.method, curves, offset)));
+        members.push_back(forecast_day(fitted, row.accession, runs_of(table.method, curves, offset),
+                                       table.seasons[row.season]));
     }
     if (members.empty()) {
         return known_case(table, fitted, row);
@@ -156,7 +159,12 @@ std::vector<SkillScore> scores_of(std::span<const SkillCase> cases, bool per_acc
     }
     std::vector<SkillScore> scores;
     for (auto& [key, group] : groups) {
-        finish(group.score, static_cast<int>(group.seasons.size()));
+        finish(group.score, static_cast<int>(group.notes.size()));
+        auto beside = key;
+        beside.method = BloomMethod::averaged;
+        if (const auto averaged = groups.find(beside); averaged != groups.end()) {
+            tell_gain(group, averaged->second);
+        }
         scores.push_back(group.score);
     }
     return scores;

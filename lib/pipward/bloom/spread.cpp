@@ -13,6 +13,7 @@ namespace {
 constexpr double prior_sd = 3.5;         // days, of season and own together; split as shared_luck has it
 constexpr double prior_seasons = 3;      // of both, and of spare rows within seasons
 constexpr double least_season_sd = 0.5;  // days; no model knows a spring to the hour
+constexpr double own_prior_rows = 8;     // what an accession's own spread is believed before it shows
 
 double squared(double value) {
     return value * value;
@@ -35,18 +36,24 @@ std::vector<SeasonMean> season_means(std::span<const SpreadRow> rows, int season
     return means;
 }
 
-// Squares about the season's mean over degrees of freedom: one less than the rows of each season.
-double own_variance(std::span<const SpreadRow> rows, const std::vector<SeasonMean>& means) {
-    double squares = 0;
-    double spare = 0;
+// Squares of an accession's departures beside its season's, as they would be were the mean known.
+struct Squares {
+    double sum = 0;
+    double worth = 0;
+};
+
+std::vector<Squares> own_squares(std::span<const SpreadRow> rows, const std::vector<SeasonMean>& means,
+                                 int accession_count) {
+    std::vector<Squares> own(accession_count);
     for (const auto& row : rows) {
-        squares += row.trust * squared(row.departure - means[row.season].mean);
+        const auto& season = means[row.season];
+        if (season.trust > 1) {
+            const double told = 1 - 1 / season.trust;
+            own[row.accession].sum += row.trust * squared(row.departure - season.mean);
+            own[row.accession].worth += row.trust * told;
+        }
     }
-    for (const auto& season : means) {
-        spare += std::max(0.0, season.trust - 1);
-    }
-    const double prior = (1 - shared_luck) * squared(prior_sd);
-    return (prior_seasons * prior + (spare > 0 ? squares : 0)) / (prior_seasons + spare);
+    return own;
 }
 
 // About 0 and not about their mean, for a bias is an error as well. Each season's mean holds the noise of its
@@ -66,13 +73,40 @@ double season_variance(const std::vector<SeasonMean>& means, double own) {
     return std::max(squared(least_season_sd), variance);
 }
 
+double whole_variance(const std::vector<SeasonMean>& means) {
+    double squares = prior_seasons * squared(prior_sd);
+    double seasons = prior_seasons;
+    for (const auto& season : means) {
+        squares += std::min(1.0, season.trust) * squared(season.mean);
+        seasons += std::min(1.0, season.trust);
+    }
+    return squares / seasons;
+}
+
 }  // namespace
 
-Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count) {
+Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count, int accession_count) {
     const auto means = season_means(rows, season_count);
-    const double own = own_variance(rows, means);
-    const auto seasons = std::ranges::count_if(means, [](const SeasonMean& s) { return s.trust > 0; });
-    return {std::sqrt(season_variance(means, own)), std::sqrt(own), static_cast<int>(seasons)};
+    const auto own = own_squares(rows, means, accession_count);
+    Squares all{prior_seasons * (1 - shared_luck) * squared(prior_sd), prior_seasons};
+    double told = 0;
+    for (const auto& [sum, worth] : own) {
+        all.sum += sum;
+        all.worth += worth;
+        told += worth;
+    }
+    const double whole = whole_variance(means);
+    const double own_variance = told > 0 ? all.sum / all.worth : (1 - shared_luck) * whole;
+    const double shared = told > 0 ? season_variance(means, own_variance) : shared_luck * whole;
+
+    Spread spread{std::sqrt(shared), std::sqrt(own_variance), {}, 0};
+    for (const auto& [sum, worth] : own) {
+        spread.own_sd_of.push_back(
+            std::sqrt((own_prior_rows * own_variance + sum) / (own_prior_rows + worth)));
+    }
+    const auto noted = std::ranges::count_if(means, [](const SeasonMean& s) { return s.trust > 0; });
+    spread.seasons = static_cast<int>(noted);
+    return spread;
 }
 
 }  // namespace pipward::bloom::detail

@@ -8,8 +8,13 @@
 namespace pipward::bloom {
 namespace {
 
-// From 10 % open at -35 degree-days to half open at 0: 35 / ln 9.
-const double degree_days_per_logit = 35.0 / std::log(9.0);
+// Close to the means of those springs (apples -46 and 102, the pear -37 and 89 degree-days), with which they
+// were joined as means over other cultivars of the orchard. A book's own staged observations move them
+// further.
+constexpr StageLadder apple_ladder{{-52}, {108}, 2.4, 2.7};
+constexpr StageLadder pear_ladder{{-38}, {86}, 2.0, 2.7};
+
+constexpr double noting_sd = 1.0;  // days, of a note of full bloom
 
 struct Rung {
     Bbch stage;
@@ -19,52 +24,71 @@ struct Rung {
 
 // Before first bloom the rungs are set so that, at usual spring temperatures, bud burst stands a month
 // before full bloom (31 days on average, 17 to 50: Michigan State University, McIntosh on the Peach Ridge
-// since 1976), pink some nine days and balloon some five days: common practice, no source. A note is the less
+// since 1976), pink some nine days and balloon a week: common practice, no source. A note is the less
 // certain the farther its stage stands from full bloom, and where the stage lasts for days.
 constexpr std::array early_rungs{
-    Rung{{51}, -235, 7.0}, Rung{{52}, -215, 6.0}, Rung{{53}, -195, 5.0}, Rung{{54}, -165, 4.0},
-    Rung{{55}, -130, 3.0}, Rung{{56}, -105, 2.5}, Rung{{57}, -80, 2.0},  Rung{{59}, -55, 1.5},
+    Rung{{51}, -400, 7.5}, Rung{{52}, -350, 6.5}, Rung{{53}, -300, 5.5}, Rung{{54}, -245, 4.5},
+    Rung{{55}, -190, 4.0}, Rung{{56}, -155, 3.5}, Rung{{57}, -120, 3.2}, Rung{{59}, -85, 2.9},
 };
-constexpr std::array late_rungs{Rung{{67}, 55, 2.0}, Rung{{69}, 75, 2.5}};
+
+constexpr Bbch falling_petals{67};
+constexpr double fallen_by_67 = 0.73;  // of the way from full bloom to the end: common practice, no source
 
 // 61 to 64 are the tenths of the scale's own definition, 65 is half; 60, the first flowers, is put at one in
 // twenty (common practice, no source).
 struct OpenShare {
     Bbch stage;
     double open;  // share of flowers, 0..1
-    double sd_days;
 };
 
 constexpr std::array open_shares{
-    OpenShare{{60}, 0.05, 1.2}, OpenShare{{61}, 0.10, 1.0}, OpenShare{{62}, 0.20, 1.0},
-    OpenShare{{63}, 0.30, 1.0}, OpenShare{{64}, 0.40, 1.0}, OpenShare{{65}, 0.50, 1.0},
+    OpenShare{{60}, 0.05}, OpenShare{{61}, 0.10}, OpenShare{{62}, 0.20},
+    OpenShare{{63}, 0.30}, OpenShare{{64}, 0.40}, OpenShare{{65}, 0.50},
 };
 
-template <class Rungs>
-std::optional<LadderPlace> place_on(const Rungs& rungs, Bbch stage) {
-    const auto found = std::ranges::find(rungs, stage, &Rung::stage);
-    return found == rungs.end() ? std::nullopt
-                                : std::optional{LadderPlace{{found->after_full}, found->sd_days}};
+// From 5 % open at first bloom to half open at 0, on the scale of the logit; share_opened() is its inverse.
+double degree_days_per_logit(const StageLadder& ladder) {
+    return -ladder.first.value / std::log(0.95 / 0.05);
+}
+
+// A part of the way to the end of bloom has that part of its noise.
+LadderPlace between(double after_full, double whole_way, double whole_sd) {
+    return {{after_full}, std::hypot(noting_sd, whole_sd * after_full / whole_way)};
+}
+
+LadderPlace late_place(double part, const StageLadder& ladder) {
+    return between(part * ladder.end.value, ladder.end.value, ladder.end_sd_days);
 }
 
 }  // namespace
 
-// The logit and its inverse, share_opened(): at 0 half are open.
-DegreeDays ladder_place_of_share(Share open) {
+StageLadder usual_ladder(std::string_view species) {
+    return species.substr(0, species.find(' ')) == "Pyrus" ? pear_ladder : apple_ladder;
+}
+
+DegreeDays ladder_place_of_share(Share open, const StageLadder& ladder) {
     const double share = std::clamp(open.value, 0.01, 0.99);
-    return {degree_days_per_logit * std::log(share / (1 - share))};
+    return {degree_days_per_logit(ladder) * std::log(share / (1 - share))};
 }
 
-Share share_opened(DegreeDays after_full) {
-    return {1 / (1 + std::exp(-after_full.value / degree_days_per_logit))};
+Share share_opened(DegreeDays after_full, const StageLadder& ladder) {
+    return {1 / (1 + std::exp(-after_full.value / degree_days_per_logit(ladder)))};
 }
 
-std::optional<LadderPlace> ladder_place(Bbch stage) {
-    const auto* const found = std::ranges::find(open_shares, stage, &OpenShare::stage);
-    if (found != open_shares.end()) {
-        return LadderPlace{ladder_place_of_share({found->open}), found->sd_days};
+std::optional<LadderPlace> ladder_place(Bbch stage, const StageLadder& ladder) {
+    if (const auto* const open = std::ranges::find(open_shares, stage, &OpenShare::stage);
+        open != open_shares.end()) {
+        const double place = ladder_place_of_share({open->open}, ladder).value;
+        return between(place, ladder.first.value, ladder.first_sd_days);
     }
-    return stage < first_bloom ? place_on(early_rungs, stage) : place_on(late_rungs, stage);
+    if (const auto* const early = std::ranges::find(early_rungs, stage, &Rung::stage);
+        early != early_rungs.end()) {
+        return LadderPlace{{early->after_full}, early->sd_days};
+    }
+    if (stage == falling_petals || stage == bloom_end) {
+        return late_place(stage == bloom_end ? 1 : fallen_by_67, ladder);
+    }
+    return std::nullopt;
 }
 
 }  // namespace pipward::bloom

@@ -17,20 +17,30 @@ constexpr std::array chill_starts{30.0, 40.0, 50.0, 60.0, 70.0, 80.0};  // chill
 constexpr std::array overlaps{0.0, 0.03, 0.06};  // a share less heat for 10 portions more
 
 constexpr double usual_chill = 60;  // portions; amounts are those of a winter with so much
-constexpr double usual_start = 35;  // 5 February, as a season day
-constexpr double start_scale = 20;  // days or portions
+
+// What 76 springs of cherries, 62 of apples and 62 of pears taught, as if they had been four of the orchard's
+// own: starts in early February are likeliest; of chill starts those near 68 portions, each less than those.
+constexpr double likely_start = 35;  // 5 February, as a season day
+constexpr double start_scale = 20;   // days
+constexpr double likely_chill = 68;
+constexpr double chill_scale = 18;  // portions
+constexpr double chill_penalty = 1;
 
 double squared(double value) {
     return value * value;
 }
 
-// Frozen before the confirming series were looked at: starts near 60 portions or early February, little
-// overlap, and heat curves that rise ever faster are likelier.
+double start_penalty(const detail::Structure& structure) {
+    return structure.start_by == detail::StartBy::chill
+               ? squared((structure.start - likely_chill) / chill_scale) + chill_penalty
+               : squared((structure.start - likely_start) / start_scale);
+}
+
+// Little overlap, and heat curves that rise ever faster, are likelier too.
 double penalty_of(const detail::Structure& structure) {
-    const double middle = structure.start_by == detail::StartBy::chill ? usual_chill : usual_start;
     const bool convex =
         structure.summed == detail::Summed::sigmoid || structure.summed == detail::Summed::arrhenius;
-    return squared((structure.start - middle) / start_scale) + 20 * structure.overlap - (convex ? 0.7 : 0.0);
+    return start_penalty(structure) + 20 * structure.overlap - (convex ? 0.7 : 0.0);
 }
 
 void add_structure(std::vector<detail::Structure>& into, detail::Structure structure) {
@@ -153,6 +163,7 @@ std::span<const detail::Structure> detail::structures_of(BloomMethod method) {
     static const std::array mean_day{detail::Structure{detail::Summed::calendar}};
     switch (method) {
         case BloomMethod::mean_day:
+        case BloomMethod::recent_mean:
             return mean_day;
         case BloomMethod::degree_days:
             return degree_days;

@@ -1,22 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/detail/window.h"
 
+#include <cmath>
+
 #include "pipward/bloom/stage_ladder.h"
 #include "pipward/math/quantile.h"
 
 namespace pipward::bloom {
 namespace {
 
-std::vector<double> stage_days(const std::vector<double>& full_days, const std::vector<SeasonCurves>& curves,
-                               Bbch stage) {
-    const auto place = ladder_place(stage)->after_full;
-    const std::size_t each = full_days.size() / curves.size();
-    std::vector<double> days;
-    days.reserve(full_days.size());
-    for (std::size_t i = 0; i < full_days.size(); ++i) {
-        days.push_back(ladder_day(curves[i / each], full_days[i], place));
+// What the ladder leaves open of first bloom and the end; full bloom is what it is hung on.
+double stage_noise(Bbch stage, const StageLadder& ladder) {
+    if (stage == full_bloom) {
+        return 0;
     }
-    return days;
+    return stage < full_bloom ? ladder.first_sd_days : ladder.end_sd_days;
 }
 
 DayQuantiles calendar_days(const BloomForecast& forecast, const detail::SeasonDayQuantiles& quantiles) {
@@ -44,12 +42,27 @@ std::vector<double> detail::spread_days(std::span<const double> members, double 
     return days;
 }
 
-void detail::fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+std::vector<double> detail::stage_days(const BloomForecast& forecast, const BloomWindow& window, Bbch stage) {
+    const auto place = ladder_place(stage, window.ladder)->after_full;
+    const double noise = stage_noise(stage, window.ladder);
     const auto& curves = forecast.curves.at(window.offset.degrees);
-    const auto days = detail::spread_days(window.full_bloom, window.season_sd_days, window.own_sd_days);
-    window.first = calendar_days(forecast, detail::quantiles_of(stage_days(days, curves, first_bloom)));
-    window.full = calendar_days(forecast, detail::quantiles_of(days));
-    window.end = calendar_days(forecast, detail::quantiles_of(stage_days(days, curves, bloom_end)));
+    auto days = detail::spread_days(
+        window.full_bloom, std::hypot(window.season_sd_days, std::sqrt(shared_stage_noise) * noise),
+        std::hypot(window.own_sd_days, std::sqrt(1 - shared_stage_noise) * noise));
+    const std::size_t each = days.size() / curves.size();
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        days[i] = ladder_day(curves[i / each], days[i], place);
+    }
+    return days;
+}
+
+void detail::fill_quantiles(BloomWindow& window, const BloomForecast& forecast) {
+    const auto of_stage = [&](Bbch stage) {
+        return calendar_days(forecast, detail::quantiles_of(detail::stage_days(forecast, window, stage)));
+    };
+    window.first = of_stage(first_bloom);
+    window.full = of_stage(full_bloom);
+    window.end = of_stage(bloom_end);
 }
 
 double ladder_day(const SeasonCurves& curves, double full_day, DegreeDays after_full) {

@@ -37,6 +37,11 @@ std::int64_t write(detail::Session& session, OGRLayer& layer, const Entry& entry
             detail::set_field(feature, feature.GetFieldIndex(name.c_str()), value);
         }
     }
+    if (entry.at) {
+        auto point = detail::to_ogr(*entry.at);
+        point.assignSpatialReference(layer.GetSpatialRef());
+        feature.SetGeometry(&point);
+    }
     try {
         return detail::create_feature(session, layer, feature);
     } catch (const detail::OgrTrouble& trouble) {
@@ -47,8 +52,54 @@ std::int64_t write(detail::Session& session, OGRLayer& layer, const Entry& entry
     }
 }
 
+OGRFeatureUniquePtr row_named(OGRLayer& layer, const BookColumn& key, const std::string& name) {
+    layer.SetAttributeFilter(
+        fmt::format("{} = {}", detail::quoted_name(key.name), detail::quoted_text(name)).c_str());
+    layer.ResetReading();
+    OGRFeatureUniquePtr feature(layer.GetNextFeature());
+    layer.SetAttributeFilter(nullptr);
+    return feature;
+}
+
+// Someone else may have filled a cell, or taken the row out, since the book was read.
+Error changed_meanwhile(const Entry& entry) {
+    return {Trouble::input, detail::error({entry.table}, say("The row was changed meanwhile."),
+                                          say("Look at it and record again what is still missing."))};
+}
+
+std::vector<std::string> fill(OGRFeature& feature, const BookColumn& key, const Entry& entry) {
+    std::vector<std::string> filled;
+    for (const auto& [name, value] : entry.values) {
+        const int field = feature.GetFieldIndex(name.c_str());
+        if (name == key.name || std::holds_alternative<std::monostate>(value)) {
+            continue;
+        }
+        if (feature.IsFieldSetAndNotNull(field) == 0) {
+            detail::set_field(feature, field, value);
+            filled.push_back(name);
+        } else if (to_text(detail::get_field(feature, field)) != to_text(value)) {
+            throw changed_meanwhile(entry);
+        }
+    }
+    return filled;
+}
+
+AddedRow complete_row(detail::Session& session, OGRLayer& layer, const Entry& entry) {
+    const auto& key = *key_column(*find_book_table(entry.table));
+    const auto name = to_text(entry.values.at(std::string(key.name)));
+    const auto feature = row_named(layer, key, name);
+    if (feature == nullptr) {
+        throw changed_meanwhile(entry);
+    }
+    AddedRow row{entry.table, feature->GetFID(), {}, fill(*feature, key, entry)};
+    const auto before = session.messages->failures();
+    detail::expect_success(session, before, layer.SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+    return row;
+}
+
 AddedRow write_row(detail::Session& session, OGRLayer& layer, const Entry& entry) {
-    AddedRow row{entry.table, write(session, layer, entry), {}};
+    auto row = entry.completes ? complete_row(session, layer, entry)
+                               : AddedRow{entry.table, write(session, layer, entry), {}};
     row.content = detail::content_of(layer, row).value_or("");
     return row;
 }

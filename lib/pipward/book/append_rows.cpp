@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "pipward/book/detail/check.h"
+#include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/detail/transaction.h"
@@ -97,7 +98,8 @@ void set_place(OGRFeature& feature, const Table& rows, const Row& row) {
     }
 }
 
-void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row) {
+void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& row,
+               std::vector<AddedRow>* written) {
     OGRFeature feature(layer.GetLayerDefn());
     for (std::size_t i = 0; i < row.cells.size(); ++i) {
         const int field = feature.GetFieldIndex(rows.shape.columns[i].name.c_str());
@@ -106,7 +108,10 @@ void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& 
         }
     }
     set_place(feature, rows, row);
-    create_feature(session, layer, feature);
+    const auto fid = create_feature(session, layer, feature);
+    if (written != nullptr) {
+        written->push_back({rows.shape.name, fid, content_of(feature, rows.shape.name)});
+    }
 }
 
 OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
@@ -124,10 +129,10 @@ OGRLayer& layer_with(Session& session, const std::string& location, const Table&
     return *layer;
 }
 
-void write_rows(Session& session, OGRLayer& layer, const Table& rows) {
+void write_rows(Session& session, OGRLayer& layer, const Table& rows, std::vector<AddedRow>* written) {
     for (std::size_t index = 0; index < rows.rows.size(); ++index) {
         try {
-            write_row(session, layer, rows, rows.rows[index]);
+            write_row(session, layer, rows, rows.rows[index], written);
         } catch (const OgrTrouble& trouble) {
             if (!is_taken(trouble)) {
                 throw;
@@ -174,8 +179,9 @@ void check_appended(const Table& rows, Schema schema) {
     }
 }
 
-void append_in(Session& session, const std::string& location, const Table& rows) {
-    write_rows(session, layer_with(session, location, rows), rows);
+void append_in(Session& session, const std::string& location, const Table& rows,
+               std::vector<AddedRow>* written) {
+    write_rows(session, layer_with(session, location, rows), rows, written);
     if (has_heights(rows)) {
         allow_heights(session, rows.shape.name);
     }

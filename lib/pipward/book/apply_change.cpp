@@ -3,6 +3,8 @@
 #include <ogrsf_frmts.h>
 
 #include "pipward/book/change.h"
+#include "pipward/book/detail/entry_journal.h"
+#include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/detail/transaction.h"
@@ -123,6 +125,9 @@ void remove_rows(detail::Session& session, const std::string& location,
 
 std::vector<std::string> tables_of(const BookChange& change) {
     std::vector<std::string> tables;
+    if (change.remembered) {
+        tables.emplace_back(detail::journal_table);
+    }
     for (const auto* list : {&change.added, &change.results}) {
         for (const auto& table : *list) {
             tables.push_back(table.shape.name);
@@ -150,8 +155,15 @@ void apply_change(const std::string& location, const BookChange& change, Patienc
     check_edits(change);
     detail::check_results(change.results);
     detail::change_book(location, tables_of(change), patience, [&](detail::Session& session) {
+        std::vector<AddedRow> written;
         for (const auto& rows : change.added) {
-            detail::append_in(session, location, rows);
+            detail::append_in(session, location, rows, change.remembered ? &written : nullptr);
+        }
+        for (auto& row : written) {
+            row.content = detail::summed(row.content);
+        }
+        if (!written.empty()) {
+            detail::remember(session, written);
         }
         edit_rows(session, location, change.edits);
         remove_rows(session, location, change.removed);

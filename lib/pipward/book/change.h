@@ -31,6 +31,7 @@ struct RowRemoval {
 /// What one piece of work does to a book.
 struct BookChange {
     std::vector<Table> added{};         ///< rows for users' tables, as append_rows()
+    bool remembered = false;            ///< the added rows as one import that can be undone: see take_back()
     std::vector<CellEdit> edits{};      ///< cells of rows that are there
     std::vector<RowRemoval> removed{};  ///< what refers to them is for the caller to see to
     std::vector<Table> results{};       ///< as replace_results()

@@ -53,7 +53,7 @@ void add_unread(detail::Names& names, const UnreadRows& unread, Schema schema) {
     for (const auto& [name, rows] : unread) {
         names.unread.insert(name);
         const auto* table = find_book_table(name, schema);
-        if (const auto* key = table == nullptr ? nullptr : key_column(*table)) {
+        if (const auto* key = table == nullptr ? nullptr : naming_column(*table)) {
             names.by_column[{table->name, key->name}].insert(rows.begin(), rows.end());
         }
     }
@@ -109,7 +109,7 @@ std::string detail::likely_name(const std::string& name, const std::set<std::str
 }
 
 std::string detail::row_name(const BookTable& table, const void* record) {
-    const auto* key = key_column(table);
+    const auto* key = naming_column(table);
     return key == nullptr ? detail::fid_name(table.records.show(record).fid)
                           : to_text(key->field.show(record));
 }
@@ -180,6 +180,7 @@ Findings detail::check_orchard(const Orchard& orchard, Day as_of, const UnreadRo
     detail::check_blends(orchard, names, findings);
     detail::check_goals(book, names, as_of, findings);
     detail::check_pollen(book, as_of, findings);
+    detail::check_branches(book, as_of, findings);
     detail::check_seed(book, as_of, findings);
     return findings;
 }

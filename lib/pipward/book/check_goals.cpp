@@ -5,6 +5,7 @@
 #include <set>
 
 #include "pipward/book/detail/check.h"
+#include "pipward/record/descent.h"
 #include "pipward/record/presence.h"
 #include "pipward/value/season.h"
 
@@ -52,6 +53,20 @@ void check_selfing(const CrossGoal& goal, const OrchardIndex& book, Findings& fi
     }
 }
 
+void check_genera(const CrossGoal& goal, const OrchardIndex& book, Findings& findings) {
+    const auto seed = genus_of(book, goal.seed_parent);
+    for (const auto& giving : book.donors(goal.pollen_parent)) {
+        const auto donor = genus_of(book, giving.donor);
+        if (!seed.empty() && !donor.empty() && seed != donor) {
+            findings.push_back(
+                warning({"cross_goal", goal.code, "pollen_parent", giving.donor},
+                        say("{} is of another genus ({}) than {} ({}): hardly any seed is to be expected.",
+                            giving.donor, donor, goal.seed_parent, seed),
+                        say("Correct the parents or their species if a wide cross is not meant.")));
+        }
+    }
+}
+
 void check_seed_parent(const CrossGoal& goal, const OrchardIndex& book, const WithTrees& with_trees,
                        Day as_of, Findings& findings) {
     const auto* parent = book.accession(goal.seed_parent);
@@ -95,6 +110,7 @@ void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findin
     const auto with_trees = accessions_with_trees(book.orchard(), names, as_of);
     for (const auto& goal : book.orchard().goals) {
         check_selfing(goal, book, findings);
+        check_genera(goal, book, findings);
         if (goal.season.year >= parts_of(as_of).year) {
             check_number(goal, findings);
             check_seed_parent(goal, book, with_trees, as_of, findings);

@@ -39,6 +39,12 @@ void leave_out_misdated(Orchard& orchard, Day present) {
 
 constexpr std::array<std::string_view, 3> weather_tables{"station", "weather_day", "bloom_observation"};
 
+constexpr std::array<std::string_view, 3> ground_tables{"tree", "tree_row", "block"};
+
+bool is_of(const std::array<std::string_view, 3>& tables, const Finding& finding) {
+    return std::ranges::find(tables, finding.table) != tables.end();
+}
+
 struct CheckedReading {
     BookReading reading;
     Day present;
@@ -88,16 +94,26 @@ BookReading read_checked(const std::string& location, Day as_of, const ReadingSt
 
 BookReading read_checked_without_weather(const std::string& location, Day as_of, const ReadingStep& step) {
     auto checked = read_and_check(location, as_of, step);
-    std::erase_if(checked.reading.findings, [](const Finding& finding) {
-        return std::ranges::find(weather_tables, finding.table) != weather_tables.end();
-    });
+    std::erase_if(checked.reading.findings,
+                  [](const Finding& finding) { return is_of(weather_tables, finding); });
+    return sound(std::move(checked));
+}
+
+BookReading read_checked_without_ground(const std::string& location, Day as_of, const ReadingStep& step) {
+    auto checked = read_and_check(location, as_of, step);
+    auto& findings = checked.reading.findings;
+    std::erase_if(findings, [](const Finding& finding) { return is_of(weather_tables, finding); });
+    for (auto& finding : findings) {
+        finding.level =
+            is_of(ground_tables, finding) ? std::min(finding.level, Level::warning) : finding.level;
+    }
     return sound(std::move(checked));
 }
 
 BookReading read_trees(const std::string& location) {
     return read_what_can_be(location,
                             {"block", "tree_row", "tree", "accession", "blend", "bloom_observation",
-                             "cross_goal", "pollination", "trait_score"},
+                             "cross_goal", "pollination", "pollen_lot", "seed_lot", "trait_score"},
                             &Orchard::trees);
 }
 

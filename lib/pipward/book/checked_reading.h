@@ -21,8 +21,11 @@ BookReading read_checked(const std::string& location, Day as_of, const ReadingSt
 /// The same for work that asks nothing of bloom and weather: findings about those tables are left out.
 BookReading read_checked_without_weather(const std::string& location, Day as_of,
                                          const ReadingStep& step = {});
+/// The same for what depends on accessions, crosses and counts alone: nothing is said of weather, stations and
+/// bloom, and errors of trees, rows and blocks are told as warnings.
+BookReading read_checked_without_ground(const std::string& location, Day as_of, const ReadingStep& step = {});
 
-/// What is known of the trees, without the weather and the pollen: enough to find one. What cannot be read is
+/// What is known of the trees, without the weather: enough to find one. What cannot be read is
 /// told as warnings, since the rest can still be found. Throws Error (input) where no tree could be read
 /// because of errors.
 BookReading read_trees(const std::string& location);

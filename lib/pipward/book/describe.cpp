@@ -114,6 +114,9 @@ void prepare_descriptions(Session& session) {
 void write_domains(Session& session) {
     for (const auto& domain : field_domains()) {
         std::string reason;
+        if (session.dataset->GetFieldDomain(std::string(domain.name)) != nullptr) {
+            continue;
+        }
         if (!session.dataset->AddFieldDomain(
                 domain.choices.empty() ? range_domain(domain) : coded_domain(domain), reason)) {
             throw OgrTrouble(fmt::format("field domain {}: {}", domain.name, reason));

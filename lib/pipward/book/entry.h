@@ -11,15 +11,18 @@
 
 #include "pipward/book/book.h"
 
-/// Single entries into the tables that people fill in: a stage seen at a tree, a branch worked, fruit
-/// harvested
-/// ... Each is judged against the whole book before it is written, and can be taken back.
+/// Single entries into the tables that people fill in: a stage seen at a tree, a branch pollinated, fruit
+/// harvested ... An entry is a row of its own, or completes one that the book has: it fills cells that were
+/// empty and changes none. Each is judged against the whole book before it is written, and can be taken back.
 namespace pipward::book {
 
 /// A row to be written: its cells by column name. Columns that are not given stay unknown.
 struct Entry {
     std::string table;                   ///< one of entry_tables()
     std::map<std::string, Cell> values;  ///< by column, of the column's type
+    std::optional<MapPoint> at{};        ///< of a table of points, in the book's coordinate system
+    /// Whether it fills cells that the row of its name lacks, instead of being a row of its own.
+    bool completes = false;
 };
 
 /// The tables that take entries.
@@ -43,9 +46,11 @@ std::vector<Findings> check_entries(const BookReading& book, std::span<const Ent
 
 /// A row that was written, by its table and number, with what stood in it right afterwards.
 struct AddedRow {
-    std::string table;     ///< one of entry_tables()
+    std::string table;     ///< one of entry_tables(), or one that layers are imported into
     std::int64_t fid = 0;  ///< the row's number
-    std::string content;   ///< "column: value" lines in the schema's order, unknown ones left out
+    std::string content;  ///< "column: value" lines in the schema's order, unknown ones left out; "geom" last
+    /// The columns that were filled in a row which was there before; empty where the row itself is new.
+    std::vector<std::string> filled{};
 
     bool operator==(const AddedRow&) const = default;
 };
@@ -89,11 +94,13 @@ std::vector<AddedRow> remembered_entries(const std::string& location);
 /// The same by what was written at once: one row, or all that one file brought, in the file's order.
 std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location);
 
-/// Removes exactly that row. Throws Error (input) and removes nothing where it is gone, was changed since, or
-/// other rows refer to it; (access) where the book cannot be written.
+/// Removes exactly that row; of a row that was completed, empties again what was filled. Throws Error (input)
+/// and changes nothing where the row is gone, was changed since, or other rows refer to it; (access) where
+/// the book cannot be written.
 void take_back(const std::string& location, const AddedRow& row, Patience patience = default_patience);
 
-/// The same of several rows in one transaction: all of them, or none with every reason.
+/// The same of several rows in one transaction: all of them, or none with every reason. They may refer to one
+/// another.
 void take_back(const std::string& location, std::span<const AddedRow> rows,
                Patience patience = default_patience);
 

@@ -3,6 +3,7 @@
 #include <charconv>
 #include <map>
 
+#include "pipward/book/detail/entry_completion.h"
 #include "pipward/book/detail/entry_judgement.h"
 #include "pipward/book/detail/entry_rules.h"
 #include "pipward/book/detail/with_schema.h"
@@ -26,13 +27,27 @@ std::optional<std::size_t> entry_numbered(const std::string& row) {
     return number - 1;
 }
 
-Findings said_of(const Orchard& orchard, Day as_of) {
+/// What the rules say of the rows of a table, beside what the schema does.
+Findings said_of(const Orchard& orchard, Day as_of, std::string_view table, Schema schema) {
     const OrchardIndex book(orchard);
     Findings findings;
-    detail::check_bloom_observations(book, as_of, findings);
-    detail::check_time_of_bloom(orchard, as_of, findings);
-    detail::check_pollen(book, as_of, findings);
-    detail::check_seed(book, as_of, findings);
+    if (table == "accession") {
+        detail::check_accessions(orchard, findings);
+        detail::check_pedigree(orchard, findings);
+        detail::check_descent(book, findings);
+    } else if (table == "blend") {
+        detail::check_blends(orchard, detail::names_of(orchard, schema), findings);
+    } else if (table == "cross_goal") {
+        detail::check_goals(book, detail::names_of(orchard, schema), as_of, findings);
+    } else if (table == "tree") {
+        detail::check_trees(orchard, as_of, findings);
+    } else {
+        detail::check_bloom_observations(book, as_of, findings);
+        detail::check_time_of_bloom(orchard, as_of, findings);
+        detail::check_pollen(book, as_of, findings);
+        detail::check_branches(book, as_of, findings);
+        detail::check_seed(book, as_of, findings);
+    }
     return findings;
 }
 
@@ -61,6 +76,7 @@ void judge_only(const Rows& rows, const Orchard& orchard, Findings& findings) {
 void judge_alone(const Orchard& row, const Orchard& orchard, Findings& findings) {
     judge_only(row.bloom_observations, orchard, findings);
     judge_only(row.pollinations, orchard, findings);
+    judge_only(row.branch_works, orchard, findings);
     judge_only(row.fruits, orchard, findings);
     judge_only(row.seed_lots, orchard, findings);
     judge_only(row.germination_counts, orchard, findings);
@@ -70,8 +86,9 @@ void judge_alone(const Orchard& row, const Orchard& orchard, Findings& findings)
 /// Judges one entry after the other, and in the end the book that has them all.
 class Bench {
   public:
-    Bench(const BookReading& book, Day as_of, Schema schema)
-        : known_(book, schema), as_of_(as_of), present_(as_of) {
+    /// `before` is the book as it is; `book` lacks the rows that entries complete.
+    Bench(const BookReading& book, const Orchard& before, Day as_of, Schema schema)
+        : known_(book, schema), before_(before), as_of_(as_of), present_(as_of) {
         orchard_ = book.orchard;
         orchard_.weather.clear();
     }
@@ -125,13 +142,14 @@ class Bench {
         if (judged_.empty()) {
             return;
         }
-        auto before = said_of(known_.book.orchard, present_);
+        const auto& table = judgements_.front().table.name;
+        auto before = said_of(before_, present_, table, known_.schema);
         std::map<std::string, std::vector<const Finding*>> old;
         for (const auto& finding : before) {
             old[finding.table + '\n' + finding.row.text()].push_back(&finding);
         }
         const auto owners = owners_by_name();
-        for (auto& finding : said_of(orchard_, present_)) {
+        for (auto& finding : said_of(orchard_, present_, table, known_.schema)) {
             const auto same = old.find(finding.table + '\n' + finding.row.text());
             const bool known =
                 same != old.end() &&
@@ -169,6 +187,7 @@ class Bench {
     }
 
     detail::KnownNames known_;
+    const Orchard& before_;
     Day as_of_;
     Day present_;
     Orchard orchard_;
@@ -178,6 +197,23 @@ class Bench {
     std::map<std::size_t, Findings> alone_{};  ///< what the rules for single rows say
 };
 
+// Where an entry does not fit its row, nothing is said of the row that would come of it.
+std::vector<Findings> check_completing(const BookReading& book, std::span<const Entry> entries, Day as_of,
+                                       Schema schema) {
+    auto completion = detail::complete(book, entries, schema);
+    Bench bench(completion.without, book.orchard, as_of, schema);
+    for (const auto& entry : completion.whole) {
+        bench.take(entry);
+    }
+    auto verdicts = bench.verdicts();
+    for (std::size_t i = 0; i < verdicts.size(); ++i) {
+        if (!completion.findings[i].empty()) {
+            verdicts[i] = std::move(completion.findings[i]);
+        }
+    }
+    return verdicts;
+}
+
 }  // namespace
 
 std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of) {
@@ -186,7 +222,10 @@ std::vector<Findings> check_entries(const BookReading& book, std::span<const Ent
 
 std::vector<Findings> detail::check_entries(const BookReading& book, std::span<const Entry> entries,
                                             Day as_of, Schema schema) {
-    Bench bench(book, as_of, schema);
+    if (!entries.empty() && entries.front().completes) {
+        return check_completing(book, entries, as_of, schema);
+    }
+    Bench bench(book, book.orchard, as_of, schema);
     for (const auto& entry : entries) {
         bench.take(entry);
     }

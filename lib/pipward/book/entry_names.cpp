@@ -73,12 +73,17 @@ void detail::judge_names(detail::Judgement& judgement, detail::KnownNames& known
 
 bool detail::judge_key(detail::Judgement& judgement, const detail::KnownNames& known) {
     const auto& table = judgement.table;
-    const auto* key = key_column(table);
+    const auto* key = naming_column(table);
     if (key == nullptr) {
         return true;
     }
     const auto place = judgement.at(key->name);
-    if (known.names.of(table.name, key->name).contains(place.value)) {
+    const bool is_known = known.names.of(table.name, key->name).contains(place.value);
+    // Rows of several days may share the name; whether they belong together is a rule of their own.
+    if (is_known && key != key_column(table)) {
+        return true;
+    }
+    if (is_known) {
         judgement.findings.push_back(
             detail::error(place, taken(place.value, table, known),
                           say("Give it another name: each must be one row's alone.")));
@@ -93,7 +98,7 @@ bool detail::judge_key(detail::Judgement& judgement, const detail::KnownNames& k
 }
 
 void detail::add_key(const detail::Judgement& judgement, detail::KnownNames& known) {
-    const auto* key = key_column(judgement.table);
+    const auto* key = naming_column(judgement.table);
     const auto name = key == nullptr ? std::string{} : to_text(detail::value_of(judgement.entry, key->name));
     if (!name.empty()) {
         known.names.by_column[{judgement.table.name, key->name}].insert(name);
@@ -103,7 +108,7 @@ void detail::add_key(const detail::Judgement& judgement, detail::KnownNames& kno
 }
 
 void detail::fold_names(const BookTable& table, detail::KnownNames& known) {
-    if (const auto* key = key_column(table)) {
+    if (const auto* key = naming_column(table)) {
         for (const auto& name : known.names.of(table.name, key->name)) {
             known.folds.emplace(detail::folded(name), name);
         }

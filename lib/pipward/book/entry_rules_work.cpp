@@ -88,6 +88,11 @@ void judge(const Pollination& work, const Orchard& orchard, Findings& findings) 
     }
 }
 
+void judge(const BranchWork& work, const Orchard& orchard, Findings& findings) {
+    check_standing({"branch_work", new_row, "done_on", to_iso(work.done_on)}, work.tree.value_or(""),
+                   work.done_on, orchard, findings);
+}
+
 void judge(const Fruit& harvested, const Orchard& orchard, Findings& findings) {
     check_seeds_of(harvested, findings);
     if (const auto* work = first_named(orchard.pollinations, &Pollination::tag, harvested.tag)) {

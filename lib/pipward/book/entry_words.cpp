@@ -69,18 +69,31 @@ Sentence detail::in_words(const Entry& entry, Schema schema) {
     const auto* table = find_book_table(entry.table, schema);
     const auto name =
         table == nullptr || table->entry_words.empty() ? verbatim(entry.table) : table->entry_words;
+    // The words keep the columns' own labels: no copy of the columns would live long enough.
+    static const std::vector<BookColumn> none;
     std::vector<Sentence> parts;
-    for (const auto& column : table == nullptr ? std::vector<BookColumn>{} : table->columns) {
+    for (const auto& column : table == nullptr ? none : table->columns) {
         const auto given = entry.values.find(std::string(column.name));
         if (given != entry.values.end() && !std::holds_alternative<std::monostate>(given->second)) {
             parts.push_back(part(column, given->second));
         }
     }
+    if (entry.completes) {
+        return say("{}, completed: {}", name, joined(parts, verbatim(", ")));
+    }
     return parts.empty() ? name : say("{}: {}", name, joined(parts, verbatim(", ")));
 }
 
 Sentence in_words(const AddedRow& row) {
-    return in_words(entry_of(row));
+    auto entry = entry_of(row);
+    entry.completes = !row.filled.empty();
+    const auto* table = find_book_table(row.table);
+    std::erase_if(entry.values, [&](const auto& value) {
+        const bool is_key =
+            table != nullptr && std::ranges::find(table->key, value.first) != table->key.end();
+        return entry.completes && !is_key && std::ranges::find(row.filled, value.first) == row.filled.end();
+    });
+    return in_words(entry);
 }
 
 std::string name_of(const AddedRow& row) {

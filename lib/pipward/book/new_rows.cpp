@@ -79,4 +79,11 @@ RowRemoval removal_of(const Accession& accession) {
             {{"name", accession.name}, {"remark", cell(accession.remark)}}};
 }
 
+RowRemoval removal_of(const SeedWithdrawal& withdrawal) {
+    return {"seed_withdrawal",
+            withdrawal.fid,
+            withdrawal.lot,
+            {{"lot", withdrawal.lot}, {"remark", cell(withdrawal.remark)}}};
+}
+
 }  // namespace pipward::book

@@ -18,8 +18,9 @@ Table block_to_add(const std::string& name, const MapPoint& low, const MapPoint&
 /// Block, row and position for a tree that stands in the book; only while it stands there as it was read.
 CellEdit placed(const Tree& tree, const std::string& block, const std::string& row,
                 const std::optional<int>& position);
-/// A tree or an accession taken out, only while its name and note are what was read.
+/// A tree, an accession or a seed withdrawal taken out, only while its name and remark are what was read.
 RowRemoval removal_of(const Tree& tree);
 RowRemoval removal_of(const Accession& accession);
+RowRemoval removal_of(const SeedWithdrawal& withdrawal);
 
 }  // namespace pipward::book

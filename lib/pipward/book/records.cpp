@@ -62,7 +62,9 @@ std::map<std::string, Cell> known_cells(const BookTable& table, const BookRow& r
 
 std::string name_of(const BookTable& table, const BookRow& row) {
     std::string name;
-    for (const auto key : table.key) {
+    const auto* naming = naming_column(table);
+    const auto keys = naming == nullptr ? table.key : std::vector{naming->name};
+    for (const auto key : keys) {
         const auto text = to_text(cell_of(table, row, key));
         if (text.empty()) {
             return fmt::format("fid {}", row.fid);

@@ -46,9 +46,7 @@ std::vector<Relation> book_relations(Schema schema) {
     return relations;
 }
 
-void write_relations(Session& session, Schema schema) {
-    run_sql(session, relations_form);
-    register_extension(session, "gpkgext_relations");
+void add_relations(Session& session, Schema schema) {
     for (const auto& link : book_relations(schema)) {
         run_sql(session, fmt::format("CREATE VIEW {} AS {}", quoted_name(link.mapping), link.sql));
         run_sql(session, fmt::format("INSERT INTO gpkgext_relations (base_table_name, base_primary_column, "
@@ -58,6 +56,12 @@ void write_relations(Session& session, Schema schema) {
                                      quoted_text(link.mapping)));
         register_extension(session, link.mapping);
     }
+}
+
+void write_relations(Session& session, Schema schema) {
+    run_sql(session, relations_form);
+    register_extension(session, "gpkgext_relations");
+    add_relations(session, schema);
 }
 
 }  // namespace pipward::book::detail

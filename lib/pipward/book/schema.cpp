@@ -10,12 +10,27 @@ namespace pipward::book {
 
 Schema book_tables() {
     using namespace detail;
-    static const std::vector<BookTable> tables{
-        block_table(),      tree_row_table(),   station_table(),           accession_table(),
-        blend_table(),      tree_table(),       bloom_observation_table(), weather_day_table(),
-        cross_goal_table(), pollen_lot_table(), pollen_test_table(),       pollination_table(),
-        fruit_table(),      seed_lot_table(),   germination_count_table(), seed_withdrawal_table(),
-        trait_score_table()};
+    static const std::vector<BookTable> tables{block_table(),
+                                               tree_row_table(),
+                                               station_table(),
+                                               accession_table(),
+                                               blend_table(),
+                                               tree_table(),
+                                               bloom_observation_table(),
+                                               weather_day_table(),
+                                               cross_goal_table(),
+                                               pollen_lot_table(),
+                                               pollen_test_table(),
+                                               pollen_move_table(),
+                                               pollination_table(),
+                                               branch_work_table(),
+                                               fruit_set_table(),
+                                               fruit_table(),
+                                               seed_lot_table(),
+                                               germination_count_table(),
+                                               seed_withdrawal_table(),
+                                               trait_table(),
+                                               trait_score_table()};
     return tables;
 }
 
@@ -33,6 +48,14 @@ const BookColumn* key_column(const BookTable& table) {
     return table.key.size() == 1 ? find_column(table, table.key.front()) : nullptr;
 }
 
+const BookColumn* naming_column(const BookTable& table) {
+    const auto* name = name_column(table);
+    const auto* last = table.key.empty() ? nullptr : find_column(table, table.key.back());
+    const bool with_day = table.key.size() == 2 && name != nullptr && name->name == table.key.front() &&
+                          last->role == ColumnRole::day;
+    return with_day ? name : key_column(table);
+}
+
 const BookTable* find_book_table(std::string_view name, Schema schema) {
     const auto found = std::ranges::find(schema, name, &BookTable::name);
     return found == schema.end() ? nullptr : &*found;
@@ -44,9 +67,9 @@ const BookColumn* find_column(const BookTable& table, std::string_view name) {
 }
 
 std::span<const std::string_view> result_table_names() {
-    static constexpr std::array<std::string_view, 10> names{
-        "bloom_window", "bloom_model",  "bloom_skill", "cross_outlook",  "pollen_task",
-        "field_task",   "row_position", "tree_number", "first_fruiting", "chill_heat_day"};
+    static constexpr std::array<std::string_view, 12> names{
+        "bloom_window", "bloom_model", "bloom_skill",  "bloom_left_out", "meeting_skill",  "cross_outlook",
+        "pollen_task",  "field_task",  "row_position", "tree_number",    "first_fruiting", "chill_heat_day"};
     return names;
 }
 

@@ -124,6 +124,8 @@ struct BoundRecords {
     std::function<BookRow(const void* record)> show;                ///< with its number and its place
     /// In the orchard's order; none is null.
     std::function<std::vector<const void*>(const Orchard& orchard)> all;
+    /// Takes the record of that number out; nothing where there is none.
+    std::function<void(Orchard& orchard, std::int64_t fid)> remove;
 };
 
 /// A table of the book, bound to the records of an orchard.
@@ -173,6 +175,9 @@ const BookTable& table_of_records() {
 const BookColumn* name_column(const BookTable& table);
 /// The column that is the whole key, or null where it takes more than one or rows have none.
 const BookColumn* key_column(const BookTable& table);
+/// The column by which people name a row: its own name where only a day stands beside it in the key ("tag"),
+/// else key_column().
+const BookColumn* naming_column(const BookTable& table);
 
 /// The column that a heading means: by the column's name, else by its label, else by a word that people use.
 /// Capitals, blanks, accents and a unit in brackets do not matter. Null where none is meant, and where the

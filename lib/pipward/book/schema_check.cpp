@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "pipward/book/schema_words.h"
+#include "pipward/value/utf8.h"
 
 namespace pipward::book {
 namespace {
@@ -107,6 +108,13 @@ double as_number(const Cell& value) {
     return whole != nullptr ? static_cast<double>(*whole) : std::get<double>(value);
 }
 
+// As the reader of books has it: a remark is no book.
+constexpr std::size_t longest_text = 100000;
+
+bool is_too_long(const std::string& text) {
+    return text.size() > longest_text && code_points_of(text).size() > longest_text;
+}
+
 std::optional<Finding> check_domain(const BookColumn& column, const FieldDomain& domain, const Cell& value) {
     if (!domain.choices.empty()) {
         if (std::ranges::find(domain.choices, to_text(value), &Choice::value) != domain.choices.end()) {
@@ -139,6 +147,11 @@ std::optional<Finding> check_cell(const BookColumn& column, const Cell& value) {
         return wrong(
             column, value, say("The text is empty."),
             column.required ? say("Fill it in.") : say("Clear it if it is not known, else fill it in."));
+    }
+    if (const auto* text = std::get_if<std::string>(&value); text != nullptr && is_too_long(*text)) {
+        constexpr std::size_t enough = 40;
+        return wrong(column, one_line(*text, enough),
+                     say("The text has more than {} characters.", longest_text), say("Shorten it."));
     }
     if (column.type == CellType::number && !std::isfinite(as_number(value))) {
         return wrong(column, value, say("This is not a finite number."), correct_or_clear(column));

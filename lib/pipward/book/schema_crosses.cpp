@@ -14,6 +14,7 @@ BookTable cross_goal_table() {
          .rows = &Orchard::goals,
          .key = {"code"},
          .row_words = say("cross"),
+         .entry_words = say("Cross goal"),
          .columns = {column(&CrossGoal::code, "code", "Code", "Short code of the cross, as on tags.")
                          .known_as(english, {"code", "cross", "cross code", "cross no"})
                          .known_as(german, {"Kreuzung", "Kreuzungsnummer"}),
@@ -36,7 +37,8 @@ BookTable cross_goal_table() {
                          .within("wanted")
                          .known_as(english, {"seedlings wanted", "seedlings", "wanted"})
                          .known_as(german, {"Sämlinge", "Saemlinge"}),
-                     column(&CrossGoal::priority, "priority", "Priority", "1 is the most urgent.")
+                     column(&CrossGoal::priority, "priority", "Priority",
+                            "Urgency of the cross: 1 is the most urgent.")
                          .within("priority")
                          .known_as(english, {"priority", "rank"})
                          .known_as(german, {"Rang", "Dringlichkeit"}),
@@ -51,6 +53,7 @@ BookTable pollen_lot_table() {
          .rows = &Orchard::pollen_lots,
          .key = {"code"},
          .row_words = say("pollen lot"),
+         .entry_words = say("Pollen lot"),
          .columns = {
              column(&PollenLot::code, "code", "Code", "Code on the vial.")
                  .known_as(english, {"code", "lot", "pollen lot"})
@@ -112,17 +115,97 @@ BookTable pollen_test_table() {
                          .known_as(german, {"gekeimt"})}});
 }
 
+BookTable pollen_move_table() {
+    return bound_table<PollenMove>(
+        {.name = "pollen_move",
+         .title = "Moves of pollen",
+         .description = "Pollen lots brought to another store.",
+         .rows = &Orchard::pollen_moves,
+         .entry_words = say("Move of pollen"),
+         .columns = {column(&PollenMove::lot, "lot", "Pollen lot", "The lot moved.")
+                         .refers_to({"pollen_lot", "code"})
+                         .known_as(english, {"lot", "pollen lot", "vial"})
+                         .known_as(german, {"Pollenpartie", "Partie"}),
+                     column(&PollenMove::moved_on, "moved_on", "Moved on", "First day in the new store.")
+                         .known_as(english, {"moved on", "date", "day"})
+                         .known_as(german, {"umgelagert am", "Datum", "Tag"}),
+                     column(&PollenMove::store, "store", "Store", "The new store.")
+                         .within("pollen_store")
+                         .known_as(english, {"store", "moved to", "kept in"})
+                         .known_as(german, {"Lager", "Lagerung"}),
+                     remark_column(&PollenMove::remark)}});
+}
+
+BookTable branch_work_table() {
+    return bound_table<BranchWork>(
+        {.name = "branch_work",
+         .title = "Work at branches",
+         .description = "Branches bagged, emasculated, unbagged, cut and forced.",
+         .rows = &Orchard::branch_works,
+         .entry_words = say("Work at a branch"),
+         .columns = {
+             column(&BranchWork::task, "task", "Task", "What was done.")
+                 .within("branch_task")
+                 .known_as(english, {"task", "work", "done"})
+                 .known_as(german, {"Arbeit", "Aufgabe"}),
+             column(&BranchWork::done_on, "done_on", "Done on", "Date of the work.")
+                 .known_as(english, {"done on", "date", "day"})
+                 .known_as(german, {"erledigt am", "Datum", "Tag"}),
+             column(&BranchWork::tree, "tree", "Tree",
+                    "The tree of the branch; needed where it has no tag yet.")
+                 .refers_to({"tree", "label"})
+                 .known_as(english, {"tree", "tree label", "tree no"})
+                 .known_as(german, {"Baum", "Baumnummer", "Baum-Nr."}),
+             column(&BranchWork::cross, "cross", "Cross", "Code of the cross; of bags without a tag only.")
+                 .refers_to({"cross_goal", "code"})
+                 .known_as(english, {"cross", "cross code", "cross no"})
+                 .known_as(german, {"Kreuzung", "Kreuzungsnummer"}),
+             column(&BranchWork::tag, "tag", "Tag", "The tag at the branch, once it has one.")
+                 .refers_to({"pollination", "tag"})
+                 .known_as(english, {"tag", "tag no", "branch tag"})
+                 .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
+             column(&BranchWork::flowers, "flowers", "Flowers",
+                    "Number of flowers bagged, emasculated or on the cut branch.")
+                 .within("count")
+                 .known_as(english, {"flowers"})
+                 .known_as(german, {"Blüten", "Blueten"}),
+             remark_column(&BranchWork::remark)}});
+}
+
+BookTable fruit_set_table() {
+    return bound_table<FruitSetCount>(
+        {.name = "fruit_set",
+         .title = "Fruit set counts",
+         .description = "Fruit counted on tagged branches after fruit drop.",
+         .rows = &Orchard::fruit_set_counts,
+         .entry_words = say("Fruit set count"),
+         .columns = {column(&FruitSetCount::tag, "tag", "Tag", "The tag of the pollination.")
+                         .refers_to({"pollination", "tag"})
+                         .known_as(english, {"tag", "tag no", "branch tag"})
+                         .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
+                     column(&FruitSetCount::counted_on, "counted_on", "Counted on", "Date of the count.")
+                         .known_as(english, {"counted on", "date", "day"})
+                         .known_as(german, {"gezählt am", "gezaehlt am", "Datum", "Tag"}),
+                     column(&FruitSetCount::fruits, "fruits_set", "Fruits set",
+                            "Number of fruits that hang; 0 where none is left.")
+                         .within("count")
+                         .known_as(english, {"fruits set", "fruit set", "fruitlets", "set"})
+                         .known_as(german, {"Fruchtansatz", "Junifrüchte"}),
+                     remark_column(&FruitSetCount::remark)}});
+}
+
 BookTable pollination_table() {
     return bound_table<Pollination>(
         {.name = "pollination",
          .title = "Pollinations",
          .description = "Flowers pollinated, by tag.",
          .rows = &Orchard::pollinations,
-         .key = {"tag"},
+         .key = {"tag", "pollinated_on"},
          .row_words = say("pollination tag"),
          .entry_words = say("Pollination"),
          .columns = {
-             column(&Pollination::tag, "tag", "Tag", "Code on the tag at the branch.")
+             column(&Pollination::tag, "tag", "Tag",
+                    "Code on the tag at the branch; further passes on the branch have the same.")
                  .known_as(english, {"tag", "tag no", "branch tag"})
                  .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
              column(&Pollination::cross, "cross", "Cross", "Code of the cross.")
@@ -144,7 +227,8 @@ BookTable pollination_table() {
                  .refers_to({"pollen_lot", "code"})
                  .known_as(english, {"lot", "pollen lot", "pollen", "vial"})
                  .known_as(german, {"Pollenpartie", "Partie", "Pollen"}),
-             column(&Pollination::pass, "pass", "Pass", "Which round on the same flowers.")
+             column(&Pollination::pass, "pass", "Pass",
+                    "Which round on the same flowers; the next one under its tag where it is not given.")
                  .within("pass")
                  .known_as(english, {"pass", "round"})
                  .known_as(german, {"Durchgang"}),

@@ -85,6 +85,29 @@ Choices ploidy_choices() {
         .called("4", english, {"4x", "4n", "tetraploid"});
 }
 
+Choices branch_task_choices() {
+    return choices_of<BranchTask>()
+        .called("bag", english, {"bagged"})
+        .called("bag", german, {"eingetütet", "eintüten"})
+        .called("emasculate", english, {"emasculated"})
+        .called("emasculate", german, {"kastriert", "kastrieren"})
+        .called("unbag", english, {"unbagged", "bags off"})
+        .called("unbag", german, {"ausgetütet", "austüten"})
+        .called("cut_branch", english, {"branch cut", "cut"})
+        .called("cut_branch", german, {"Zweig geschnitten"})
+        .called("indoor_bloom", english, {"forced bloom", "bloom indoors"})
+        .called("indoor_bloom", german, {"Treibzweig blüht"});
+}
+
+Choices trait_kind_choices() {
+    return choices_of<TraitKind>()
+        .called("leaf", german, {"Blatt"})
+        .called("bloom", english, {"flower"})
+        .called("bloom", german, {"Blüte"})
+        .called("fruit", german, {"Frucht"})
+        .called("tree", german, {"Baum"});
+}
+
 FieldDomain range(std::string_view name, std::string_view description, CellType type, double low,
                   double high) {
     return {.name = name, .description = description, .type = type, .choices = {}, .low = low, .high = high};
@@ -102,6 +125,8 @@ std::vector<FieldDomain> make_domains() {
         list("accession_kind", "What the accession is", text, kind_choices()),
         list("weather_source", "Where the temperatures come from", text, choices_of<WeatherSource>()),
         list("pollen_store", "Where the pollen is kept", text, choices_of<Store>()),
+        list("branch_task", "What was done at the branch", text, branch_task_choices()),
+        list("trait_kind", "Where the trait is scored", text, trait_kind_choices()),
         list("bbch_stage", "Growth stage of pome fruit, BBCH scale", whole, stage_choices()),
         list("ploidy", "Chromosome sets", whole, ploidy_choices()),
         range("percent", "A percentage", number, 0, 100),

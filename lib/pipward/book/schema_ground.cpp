@@ -70,6 +70,7 @@ BookTable station_table() {
          .point = &Station::at,
          .key = {"name"},
          .row_words = say("station"),
+         .entry_words = say("Weather station"),
          .needs_place = true,
          .columns = {
              column(&Station::name, "name", "Name", "Name of the station.")

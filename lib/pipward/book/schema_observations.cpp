@@ -41,6 +41,27 @@ BookTable bloom_observation_table() {
              remark_column(&BloomObservation::remark)}});
 }
 
+BookTable trait_table() {
+    return bound_table<Trait>(
+        {.name = "trait",
+         .title = "Traits",
+         .description = "What is scored, and on which part of the tree.",
+         .rows = &Orchard::traits,
+         .key = {"name"},
+         .row_words = say("trait"),
+         .entry_words = say("Trait"),
+         .columns = {
+             column(&Trait::name, "name", "Name", "The trait, in the word that the scores use.")
+                 .known_as(english, {"name", "trait", "character"})
+                 .known_as(german, {"Merkmal", "Eigenschaft"}),
+             column(&Trait::kind, "kind", "Kind",
+                    "Where it is scored; a score on flowers or fruit shows that the tree has bloomed.")
+                 .within("trait_kind")
+                 .known_as(english, {"kind", "scored on"})
+                 .known_as(german, {"Art", "Organ"}),
+             remark_column(&Trait::remark)}});
+}
+
 BookTable trait_score_table() {
     return bound_table<TraitScore>(
         {.name = "trait_score",

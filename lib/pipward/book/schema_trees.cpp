@@ -131,6 +131,7 @@ BookTable accession_table() {
          .rows = &Orchard::accessions,
          .key = {"name"},
          .row_words = say("accession"),
+         .entry_words = say("Accession"),
          .takes_layers = true,
          .columns = accession_columns()});
 }
@@ -142,6 +143,7 @@ BookTable blend_table() {
          .description = "Mixtures of pollen: one row for each member of a blend.",
          .rows = &Orchard::blend_members,
          .key = {"name", "member"},
+         .entry_words = say("Member of a blend"),
          .columns = {
              column(&BlendMember::name, "name", "Blend", "Name of the blend.")
                  .known_as(english, {"blend", "blend name", "mixture"})
@@ -164,6 +166,7 @@ BookTable tree_table() {
          .point = &Tree::at,
          .key = {"label"},
          .row_words = say("tree"),
+         .entry_words = say("Tree"),
          .takes_layers = true,
          .columns = {
              column(&Tree::label, "label", "Label", "The tree's label.")
@@ -241,7 +244,7 @@ BookTable tree_table() {
                     "station's.")
                  .on_tab(say("Location"))
                  .within("elevation_m")
-                 .known_as(english, {"elevation m", "elevation", "elev", "altitude", "alt", "height",
+                 .known_as(english, {"elevation m", "elevation", "elev", "ele", "altitude", "alt", "height",
                                      "height m", "masl"})
                  .known_as(german, {"Hoehe", "Höhe", "Seehoehe", "Seehöhe", "Meereshoehe", "Meereshöhe"}),
              remark_column(&Tree::remark)}});

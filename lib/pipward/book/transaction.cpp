@@ -56,13 +56,11 @@ void roll_back(detail::Session& session) {
     session.dataset.reset();
 }
 
-void change_once(const std::string& location, const std::vector<std::string>& tables, milliseconds wait,
+void change_once(const std::string& location, milliseconds wait,
                  const std::function<void(detail::Session&)>& work) {
     auto session = detail::open_session(location, detail::Purpose::writing);
     try {
         take_lock(session, wait);
-        detail::expect_our_version(session, location);
-        detail::refuse_foreign_triggers(session, location, tables);
         work(session);
         commit(session);
     } catch (...) {
@@ -118,8 +116,17 @@ void patiently(Patience patience, const Try& attempt, const GiveUp& give_up) {
 
 void detail::change_book(const std::string& location, const std::vector<std::string>& tables,
                          Patience patience, const std::function<void(detail::Session&)>& work) {
+    change_any_book(location, patience, [&](detail::Session& session) {
+        detail::expect_our_version(session, location);
+        detail::refuse_foreign_triggers(session, location, tables);
+        work(session);
+    });
+}
+
+void detail::change_any_book(const std::string& location, Patience patience,
+                             const std::function<void(detail::Session&)>& work) {
     patiently(
-        patience, [&](milliseconds left) { change_once(location, tables, left, work); },
+        patience, [&](milliseconds left) { change_once(location, left, work); },
         [&](const detail::OgrTrouble& trouble) { return not_written(location, trouble, patience); });
 }
 

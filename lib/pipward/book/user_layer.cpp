@@ -127,6 +127,20 @@ detail::DatasetHandle opened(const std::string& file, Wanted wanted, const detai
     return dataset;
 }
 
+// The one layer that has features; null where none or several have.
+OGRLayer* only_filled(GDALDataset& dataset) {
+    OGRLayer* filled = nullptr;
+    for (auto* layer : dataset.GetLayers()) {
+        if (layer->GetFeatureCount() > 0) {
+            if (filled != nullptr) {
+                return nullptr;
+            }
+            filled = layer;
+        }
+    }
+    return filled;
+}
+
 OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std::string& wanted) {
     std::vector<std::string> names;
     for (auto* layer : dataset.GetLayers()) {
@@ -138,6 +152,10 @@ OGRLayer& chosen_layer(GDALDataset& dataset, const std::string& file, const std:
         }
         throw detail::access_error(shown_location(file), say("The file has no layer {}.", wanted),
                                    say("It has: {}.", fmt::format("{}", fmt::join(names, ", "))));
+    }
+    // A receiver's file has five layers, most of them empty.
+    if (OGRLayer* filled = only_filled(dataset); names.size() > 1 && filled != nullptr) {
+        return *filled;
     }
     if (names.size() != 1) {
         throw Error(

@@ -22,28 +22,38 @@ std::vector<double> effective_days(const bloom::SeasonCurves& curves) {
     return days;
 }
 
-double share_at_balloon(double after_full) {
-    return bloom::share_opened({after_full + balloon_lasts.value}).value -
-           bloom::share_opened({after_full}).value;
+double share_at_balloon(double after_full, const bloom::StageLadder& ladder) {
+    return bloom::share_opened({after_full + balloon_lasts.value}, ladder).value -
+           bloom::share_opened({after_full}, ladder).value;
 }
 
 // The first place on the ladder with least_at_once at balloon, degree-days after full bloom: halved between a
 // place before any balloon and the middle of the stage, where most stand at it. The last lies as far beyond
 // the middle, for the logistic is the same on both sides.
-double first_balloon_place() {
+double first_balloon_place(const bloom::StageLadder& ladder) {
     double before = -300;
     double within = -balloon_lasts.value / 2;
     while (within - before > 1e-9) {
         const double middle = (before + within) / 2;
-        (share_at_balloon(middle) < least_at_once.value ? before : within) = middle;
+        (share_at_balloon(middle, ladder) < least_at_once.value ? before : within) = middle;
     }
     return within;
 }
 
-DayRun balloon_days(const bloom::SeasonCurves& curves, double full_bloom) {
-    static const double first_place = first_balloon_place();
-    const double last_place = -balloon_lasts.value - first_place;
-    return {static_cast<SeasonDay>(std::ceil(bloom::ladder_day(curves, full_bloom, {first_place}))),
+// What all courses of a window share.
+struct Places {
+    bloom::StageLadder ladder;
+    double first_balloon = 0;  // degree-days from full bloom
+    double tenth_open = 0;
+};
+
+Places places_on(const bloom::StageLadder& ladder) {
+    return {ladder, first_balloon_place(ladder), bloom::ladder_place_of_share(least_at_once, ladder).value};
+}
+
+DayRun balloon_days(const bloom::SeasonCurves& curves, double full_bloom, const Places& places) {
+    const double last_place = -balloon_lasts.value - places.first_balloon;
+    return {static_cast<SeasonDay>(std::ceil(bloom::ladder_day(curves, full_bloom, {places.first_balloon}))),
             static_cast<SeasonDay>(std::floor(bloom::ladder_day(curves, full_bloom, {last_place})))};
 }
 
@@ -75,8 +85,8 @@ DayRun run_of(const SeasonDays& days, DayRun within) {
 }
 
 // From a tenth open to a tenth unopened, and as long after as a flower can last.
-DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom) {
-    static const double tenth = bloom::ladder_place_of_share(least_at_once).value;
+DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom, const Places& places) {
+    const double tenth = places.tenth_open;
     const auto first = static_cast<SeasonDay>(std::floor(bloom::ladder_day(curves, full_bloom, {tenth})));
     const auto last =
         static_cast<SeasonDay>(std::ceil(bloom::ladder_day(curves, full_bloom, {-tenth}) + stigma_days));
@@ -85,28 +95,40 @@ DayRun open_days(const bloom::SeasonCurves& curves, double full_bloom) {
 
 // Flowers that opened within the last `effective` days: open by now less open by then.
 double receptive_share(const bloom::SeasonCurves& curves, double ladder_at_full, SeasonDay day,
-                       double effective) {
+                       double effective, const bloom::StageLadder& ladder) {
     const double now = bloom::value_at(curves.ladder, day) - ladder_at_full;
     const double then = bloom::value_at(curves.ladder, day - effective) - ladder_at_full;
-    return bloom::share_opened({now}).value - bloom::share_opened({then}).value;
+    return bloom::share_opened({now}, ladder).value - bloom::share_opened({then}, ladder).value;
 }
 
 BloomCourse course_of(const bloom::SeasonCurves& curves, const std::vector<double>& effective,
-                      double full_bloom) {
+                      double full_bloom, const Places& places) {
     BloomCourse course;
     course.full_bloom = full_bloom;
     const double ladder_at_full = bloom::value_at(curves.ladder, full_bloom);
-    const auto open = open_days(curves, full_bloom);
+    const auto open = open_days(curves, full_bloom, places);
     for (SeasonDay day = open.first; day <= open.last; ++day) {
         const double days = effective[bit_of(day)];
-        if (days > 0 && receptive_share(curves, ladder_at_full, day, days) >= least_at_once.value) {
+        if (days > 0 &&
+            receptive_share(curves, ladder_at_full, day, days, places.ladder) >= least_at_once.value) {
             course.workable.set(bit_of(day));
         }
     }
     course.working = run_of(course.workable, open);
-    course.balloon = balloon_days(curves, full_bloom);
+    course.balloon = balloon_days(curves, full_bloom, places);
     course.fresh = fresh_days(course.balloon);
     return course;
+}
+
+struct Spreads {
+    double season = 0;
+    double own = 0;
+};
+
+Spreads spreads_of(const bloom::BloomWindow& window) {
+    const double noise = (window.ladder.first_sd_days + window.ladder.end_sd_days) / 2;
+    return {std::hypot(window.season_sd_days, std::sqrt(bloom::shared_stage_noise) * noise),
+            std::hypot(window.own_sd_days, std::sqrt(1 - bloom::shared_stage_noise) * noise)};
 }
 
 double share_without_work(const std::vector<BloomCourse>& courses) {
@@ -131,14 +153,17 @@ BloomCourses bloom_courses(const bloom::BloomForecast& forecast, const bloom::Bl
     BloomCourses courses;
     courses.curves = &forecast.curves.at(window.offset.degrees);
     const auto nodes = bloom::residual_nodes();
+    const auto places = places_on(window.ladder);
+    const auto [season_sd, own_sd] = spreads_of(window);
     courses.each.reserve(window.full_bloom.size() * nodes.size() * nodes.size());
     for (std::size_t member = 0; member < window.full_bloom.size(); ++member) {
         const auto& curves = (*courses.curves)[member];
         const auto effective = effective_days(curves);
         for (const double season : nodes) {
             for (const double own : nodes) {
-                const double moved = season * window.season_sd_days + own * window.own_sd_days;
-                courses.each.push_back(course_of(curves, effective, window.full_bloom[member] + moved));
+                const double moved = season * season_sd + own * own_sd;
+                courses.each.push_back(
+                    course_of(curves, effective, window.full_bloom[member] + moved, places));
             }
         }
     }

@@ -207,12 +207,46 @@ std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
     return work;
 }
 
+// Flowers that were pollinated are in their bags.
+bool is_bagged(const GoalWork& work, const std::string& tree) {
+    const auto& done = work.bench->stock.done;
+    const auto& cross = work.plan->goal->code;
+    return is_in(done.bagged, cross, tree) || done.pollinated.contains({cross, tree});
+}
+
+void add_unbagging(std::vector<FieldTask>& tasks, const GoalWork& work, const PollinatedTree& tree) {
+    if (!is_in(work.bench->stock.done.unbagged, work.plan->goal->code, tree.bloom.tree->label)) {
+        tasks.push_back(unbag_task(work, tree));
+    }
+}
+
 void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
     const auto& trees = work.bench->stock.trees.at(work.plan->goal->seed_parent);
     for (const auto& tree : pollinated_trees(trees, flowers_of(*work.plan))) {
-        tasks.push_back(bag_task(work, tree));
+        if (!is_bagged(work, tree.bloom.tree->label)) {
+            tasks.push_back(bag_task(work, tree));
+        }
         tasks.push_back(pollinate_task(work, tree));
-        tasks.push_back(unbag_task(work, tree));
+        add_unbagging(tasks, work, tree);
+    }
+}
+
+// Trees that were pollinated wait for their bags to be taken off, whether or not there is more to pollinate.
+void add_left_unbagging(std::vector<FieldTask>& tasks, const Bench& bench, const GoalPlan& plan) {
+    const auto trees = bench.stock.trees.find(plan.goal->seed_parent);
+    if (plan.next_season || trees == bench.stock.trees.end()) {
+        return;
+    }
+    const GoalWork work{&bench, &plan, {}, {}, {}, true};
+    for (const auto& bloom : trees->second) {
+        const bool told = std::ranges::any_of(tasks, [&](const FieldTask& task) {
+            return task.work == FieldWork::unbag && task.cross == plan.goal->code &&
+                   task.tree == bloom.tree->label;
+        });
+        const bool over = bench.forecast->windows[bloom.window].end.p90 + unbagging_days < bench.stock.as_of;
+        if (!told && !over && bench.stock.done.pollinated.contains({plan.goal->code, bloom.tree->label})) {
+            add_unbagging(tasks, work, {bloom, 0});
+        }
     }
 }
 
@@ -224,6 +258,7 @@ std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPla
         if (const auto work = work_of(bench, plan)) {
             add_tasks(tasks, *work);
         }
+        add_left_unbagging(tasks, bench, plan);
     }
     std::ranges::sort(tasks, [](const FieldTask& a, const FieldTask& b) {
         return std::tie(a.do_from, a.do_to, a.cross, a.work, a.tree) <

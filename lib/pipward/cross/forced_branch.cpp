@@ -19,7 +19,8 @@ constexpr int cutting_days = 14;
 
 // Dormant wood waits for its chill; wood that has begun to swell has had it.
 double first_useful_cut(const bloom::SeasonCurves& curves, double full_bloom, Cutting cutting) {
-    const double swelling = bloom::ladder_day(curves, full_bloom, bloom::ladder_place(Bbch{51})->after_full);
+    const double swelling =
+        bloom::ladder_day(curves, full_bloom, bloom::ladder_place(Bbch{51}, {})->after_full);
     const double chilled = bloom::day_reaching(curves.chill, cutting.chill.value);
     return std::max<double>(cutting.cut, std::min(swelling, chilled));
 }

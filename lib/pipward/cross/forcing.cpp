@@ -25,11 +25,11 @@ struct Knot {
 };
 
 // Dormant wood is taken to stand as far before bud swelling on the ladder as a warm room would make up in the
-// twelve days between the two lines of the table: 12 days x (20 - 4.5) degrees.
+// twelve days between the two lines of the table: 12 days x 20 degrees.
 std::array<Knot, 6> make_knots() {
-    const auto at = [](int stage) { return bloom::ladder_place({stage})->after_full.value; };
+    const auto at = [](int stage) { return bloom::ladder_place({stage}, {})->after_full.value; };
     const auto most = [](int stage) { return static_cast<double>(forcing_days({stage}).most); };
-    return {Knot{at(51) - 12 * 15.5, most(0)},
+    return {Knot{at(51) - 12 * 20.0, most(0)},
             Knot{at(51), most(51)},
             Knot{at(55), most(55)},
             Knot{at(57), most(57)},

@@ -30,9 +30,13 @@ LotOutlook outlook_of(const Stock& stock, const PollenLot& lot, Day use,
                       const CrossingAssumptions& assumptions) {
     const auto found = stock.tests.find(lot.code);
     const auto tests = found == stock.tests.end() ? std::vector<PollenTest>{} : found->second;
-    LotOutlook outlook{&lot, germination_at(lot.store, lot.collected_on, tests, stock.as_of, use), 0,
+    const auto& stays = stock.stays.at(lot.code);
+    LotOutlook outlook{&lot,
+                       germination_at(stays, tests, stock.as_of, use),
+                       0,
                        last_tested(lot.collected_on, tests, stock.as_of),
-                       flowers_left(stock, lot, assumptions)};
+                       flowers_left(stock, lot, assumptions),
+                       stays.back().store};
     outlook.usable = chance_usable(outlook.at_use, assumptions.usable_germination);
     return outlook;
 }

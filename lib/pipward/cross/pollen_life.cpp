@@ -36,6 +36,12 @@ double months_between(Day from, Day to) {
     return (to - from) / days_a_month;
 }
 
+// How long pollen stands in a store until so much is kept.
+double months_for(Store store, double kept) {
+    const auto& decay = decay_of(store);
+    return kept >= 1 ? 0 : std::pow(-std::log(std::max(kept, 1e-300)), 1 / decay.b) / decay.k;
+}
+
 // Two grains of either kind added (Agresti & Coull 1998): no sample proves 0 or 100 %.
 double count_variance(double germinated, double grains) {
     const double share = (germinated + 2) / (grains + 4);
@@ -54,9 +60,9 @@ std::vector<PollenTest> counted(Day collected_on, std::span<const PollenTest> te
 }
 
 // A product of two uncertain shares; to the first order their relative variances add up.
-Germination untested_at(Store store, double months) {
-    const double kept = germination_kept(store, months);
-    const double curve_sd = months > 0 ? germination_kept_sd(store) : 0;
+Germination untested_at(std::span<const Stay> stays, Day use) {
+    const double kept = germination_kept(stays, use);
+    const double curve_sd = use > stays.front().from ? germination_kept_sd(stays.back().store) : 0;
     return {untested_pollen.mean * kept,
             std::hypot(untested_pollen.sd * kept, untested_pollen.mean * curve_sd)};
 }
@@ -64,15 +70,15 @@ Germination untested_at(Store store, double months) {
 // Each test is taken along the curve from its own day to the day of use and weighed by its grains. The
 // counting error shrinks as the share does; the curve's own is of a start of 1 and shrinks with what the lot
 // started at.
-Germination carried_forward(Store store, Day collected_on, std::span<const PollenTest> tests, Day latest,
+Germination carried_forward(std::span<const Stay> stays, std::span<const PollenTest> tests, Day latest,
                             Day use) {
-    const double kept_at_use = germination_kept(store, months_between(collected_on, use));
+    const double kept_at_use = germination_kept(stays, use);
     double grains = 0;
     double germinated = 0;
     double counted_at_use = 0;
     for (const auto& test : tests) {
         if (latest - test.tested_on <= one_sitting_days) {
-            const double kept = germination_kept(store, months_between(collected_on, test.tested_on));
+            const double kept = germination_kept(stays, test.tested_on);
             grains += test.grains;
             germinated += test.germinated;
             counted_at_use += test.germinated * std::min(1.0, kept_at_use / kept);
@@ -81,7 +87,7 @@ Germination carried_forward(Store store, Day collected_on, std::span<const Polle
     const double mean = counted_at_use / grains;
     const double shrunk = germinated > 0 ? counted_at_use / germinated : 1;
     const double start = mean / std::max(kept_at_use, 1e-9);
-    const double curve_sd = use > latest ? std::min(1.0, start) * germination_kept_sd(store) : 0;
+    const double curve_sd = use > latest ? std::min(1.0, start) * germination_kept_sd(stays.back().store) : 0;
     return {mean, std::hypot(shrunk * std::sqrt(count_variance(germinated, grains)), curve_sd)};
 }
 
@@ -102,13 +108,28 @@ std::optional<Day> last_tested(Day collected_on, std::span<const PollenTest> tes
     return latest == kept.end() ? std::nullopt : std::optional{latest->tested_on};
 }
 
+double germination_kept(std::span<const Stay> stays, Day day) {
+    double kept = 1;
+    for (std::size_t i = 0; i < stays.size() && (i == 0 || stays[i].from < day); ++i) {
+        const Day until = i + 1 < stays.size() ? std::min(day, stays[i + 1].from) : day;
+        const double months = months_between(stays[i].from, until);
+        kept = germination_kept(stays[i].store, months_for(stays[i].store, kept) + std::max(0.0, months));
+    }
+    return kept;
+}
+
+Germination germination_at(std::span<const Stay> stays, std::span<const PollenTest> tests, Day as_of,
+                           Day use) {
+    const Day collected_on = stays.front().from;
+    const auto latest = last_tested(collected_on, tests, as_of);
+    return latest ? carried_forward(stays, counted(collected_on, tests, as_of), *latest, use)
+                  : untested_at(stays, use);
+}
+
 Germination germination_at(Store store, Day collected_on, std::span<const PollenTest> tests, Day as_of,
                            Day use) {
-    const auto latest = last_tested(collected_on, tests, as_of);
-    if (!latest) {
-        return untested_at(store, months_between(collected_on, use));
-    }
-    return carried_forward(store, collected_on, counted(collected_on, tests, as_of), *latest, use);
+    const Stay stay{store, collected_on};
+    return germination_at(std::span(&stay, 1), tests, as_of, use);
 }
 
 double chance_usable(Germination germination, Share usable) {

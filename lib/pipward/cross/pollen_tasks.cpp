@@ -121,7 +121,7 @@ void add_test(Tasks& tasks, const Job& job) {
     task.donor = lot.lot->donor;
     task.do_to = added ? last : std::min(task.do_to, last);
     task.do_from = std::max(as_of, task.do_to - test_holds_days + test_ahead_days);
-    task.store = lot.lot->store;
+    task.store = lot.store;
     task.keep_until = added ? row.use_to : std::max(task.keep_until, row.use_to);
     task.season_of_use = job.season;
     add_cross(task, job.goal->code);
@@ -131,15 +131,19 @@ void add_test(Tasks& tasks, const Job& job) {
     task.why += verbatim(" ");
 }
 
-bool has_collecting(const WayOutlook& way) {
-    return way.collected_now && way.tree != nullptr && way.row.collect_to;
+// A branch of the donor that stands in water already is not cut again.
+bool has_collecting(const Job& job) {
+    const auto& way = *job.way;
+    const bool cut =
+        work_of(way) == PollenWork::cut_branch && job.bench->stock.done.cut_from.contains(way.row.donor);
+    return !cut && way.collected_now && way.tree != nullptr && way.row.collect_to;
 }
 
 void add_way(Tasks& tasks, const Job& job) {
     const bool next = job.season != job.bench->forecast->season;
     if (job.way->lot && !next) {
         add_test(tasks, job);
-    } else if (has_collecting(*job.way)) {
+    } else if (has_collecting(job)) {
         add_collecting(tasks, job);
     }
 }

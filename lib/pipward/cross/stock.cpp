@@ -24,10 +24,22 @@ void take_trees(Stock& stock, const bloom::BloomForecast& forecast) {
     }
 }
 
+std::vector<Stay> stays_of(const PollenLot& lot, const std::vector<PollenMove>& moves, Day as_of) {
+    std::vector<Stay> stays{{lot.store, lot.collected_on}};
+    for (const auto& move : moves) {
+        if (move.lot == lot.code && move.moved_on >= lot.collected_on && move.moved_on <= as_of) {
+            stays.push_back({move.store, move.moved_on});
+        }
+    }
+    std::ranges::stable_sort(stays, {}, &Stay::from);
+    return stays;
+}
+
 void take_lots(Stock& stock, const Orchard& orchard) {
     for (const auto& lot : orchard.pollen_lots) {
         if (in_hand(lot, stock.as_of)) {
             stock.lots[lot.donor].push_back(&lot);
+            stock.stays[lot.code] = stays_of(lot, orchard.pollen_moves, stock.as_of);
         }
     }
     for (auto& [donor, lots] : stock.lots) {
@@ -39,11 +51,13 @@ void take_lots(Stock& stock, const Orchard& orchard) {
 }
 
 void take_pollinations(Stock& stock, const Orchard& orchard) {
-    for (const auto& work : orchard.pollinations) {
+    const auto passes = passes_of(orchard.pollinations);
+    for (std::size_t i = 0; i < passes.size(); ++i) {
+        const auto& work = orchard.pollinations[i];
         if (work.pollinated_on > stock.as_of) {
             continue;
         }
-        if (work.pass.value_or(1) <= 1) {
+        if (passes[i] == 1) {
             stock.pollinated_for_cross[work.cross] += work.flowers;
         }
         if (work.lot) {
@@ -67,7 +81,8 @@ void weigh_pollen(Stock& stock, const Orchard& orchard) {
     std::map<std::string, Weighed> of_donor;
     Weighed all;
     for (const auto& lot : orchard.pollen_lots) {
-        if (lot.collected_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 && *lot.flowers > 0) {
+        if (lot.collected_on <= stock.as_of && lot.mass && lot.flowers && lot.mass->value > 0 &&
+            *lot.flowers > 0) {
             of_donor[lot.donor].add(lot.mass->value, *lot.flowers);
             all.add(lot.mass->value, *lot.flowers);
         }
@@ -89,6 +104,7 @@ Stock stock_of(const Orchard& orchard, const bloom::BloomForecast& forecast) {
     take_lots(stock, orchard);
     take_pollinations(stock, orchard);
     weigh_pollen(stock, orchard);
+    stock.done = done_at_branches(orchard, stock.as_of);
     return stock;
 }
 

@@ -18,7 +18,7 @@ std::optional<WayOutlook> lot_way(const WayView& view, PollenWay way, LotQuestio
     auto outlook = begin_way(view, way);
     outlook.lot = lot;
     outlook.row.lot = lot->lot->code;
-    outlook.row.store = lot->lot->store;
+    outlook.row.store = lot->store;
     outlook.row.chance = {view.workable * lot->usable};
     outlook.germination = lot->at_use.mean;
     outlook.sentences.push_back(lot_text(*lot, question.use, view.assume().usable_germination));

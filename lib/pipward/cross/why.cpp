@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "pipward/cross/detail/forcing.h"
+#include "pipward/record/descent.h"
 
 namespace pipward::cross::detail {
 namespace {
@@ -116,6 +117,16 @@ std::optional<Sentence> refused_text(const Bench& bench, const Crossing& crossin
                alleles_text(bench, crossing.goal->seed_parent));
 }
 
+void add_genera(std::vector<Sentence>& sentences, const Bench& bench, const Crossing& crossing) {
+    const auto seed = genus_of(bench.book, crossing.goal->seed_parent);
+    const auto donor = genus_of(bench.book, crossing.donor);
+    if (!seed.empty() && !donor.empty() && seed != donor) {
+        sentences.push_back(
+            say("{} ({}) and {} ({}) are of different genera: hardly any seed is to be expected.",
+                crossing.goal->seed_parent, seed, crossing.donor, donor));
+    }
+}
+
 }  // namespace
 
 Sentence days_text(int days) {
@@ -219,7 +230,7 @@ Sentence meeting_text(const Crossing& crossing, const DonorTree& donor) {
 
 Sentence lot_text(const LotOutlook& lot, Day use, Share usable) {
     const auto collected = to_iso(lot.lot->collected_on);
-    const auto store = store_text(lot.lot->store);
+    const auto store = store_text(lot.store);
     const auto share = percent_text(lot.at_use.mean);
     auto text = lot.tested
                     ? say("Lot {}, collected {}, in {}: about {} should germinate on {} (tested {}).",
@@ -261,6 +272,7 @@ std::vector<Sentence> parentage_sentences(const Bench& bench, const Crossing& cr
     } else if (crossing.compatibility.match == lineage::SMatch::unknown) {
         sentences.push_back(unknown_alleles_text(bench, crossing));
     }
+    add_genera(sentences, bench, crossing);
     add_ploidy(sentences, crossing);
     add_kinship(sentences, crossing);
     if (crossing.seed_whole != nullptr && crossing.seed_whole->too_cold >= 0.05) {

@@ -11,6 +11,7 @@
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/book_value.h"
 #include "pipward/intake/layer_columns.h"
+#include "pipward/place/place_text.h"
 #include "pipward/value/nearest.h"
 #include "pipward/value/utf8.h"
 
@@ -74,7 +75,8 @@ std::optional<Match> match_column(const std::string& name, const LayerColumn& co
 bool may_hold(const LayerColumn& column, const std::string& text) {
     const auto* known = column.bound;
     if (known == nullptr) {
-        return read_number(text).has_value();
+        return column.name == "at" ? place::parse_place(text).has_value()
+                                   : read_number(text).has_value() || place::parse_angle(text).has_value();
     }
     if (known->type == CellType::day) {
         return std::ranges::count_if(text, [](unsigned char c) { return std::isdigit(c) != 0; }) >= 3;

@@ -24,21 +24,29 @@ std::vector<LayerColumn> make_columns() {
             columns.push_back(bound_column(table, column));
         }
     }
-    columns.push_back(
-        {"place.x",
-         place_table,
-         "x",
-         "Location: easting or longitude",
-         nullptr,
-         {"x", "lon", "long", "longitude", "lng", "easting", "east", "e", "xcoord", "coordx", "pointx",
-          "gpslon", "gpslongitude", "rechtswert", "ostwert", "laengengrad", "langengrad"}});
+    columns.push_back({"place.x",
+                       place_table,
+                       "x",
+                       "Location: easting or longitude",
+                       nullptr,
+                       {"x", "lon", "long", "longitude", "lng", "easting", "east", "e", "xcoord", "coordx",
+                        "pointx", "gpslon", "gpslongitude", "rechtswert", "ostwert", "laengengrad",
+                        "langengrad", "laenge", "lange"}});
     columns.push_back({"place.y",
                        place_table,
                        "y",
                        "Location: northing or latitude",
                        nullptr,
                        {"y", "lat", "latitude", "northing", "north", "n", "ycoord", "coordy", "pointy",
-                        "gpslat", "gpslatitude", "hochwert", "nordwert", "breitengrad"}});
+                        "gpslat", "gpslatitude", "hochwert", "nordwert", "breitengrad", "breite"}});
+    columns.push_back({"place.at",
+                       place_table,
+                       "at",
+                       "Location: latitude and longitude",
+                       nullptr,
+                       {"coordinates", "coordinate", "latlon", "latlong", "latlng", "coords", "gps",
+                        "gpsposition", "gpscoordinates", "geo", "geouri", "geolink", "location",
+                        "koordinaten", "gpskoordinaten", "standort", "coordonnees"}});
     return columns;
 }
 

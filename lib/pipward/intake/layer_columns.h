@@ -11,11 +11,12 @@
 /// Where the fields of a user's own layer may go.
 namespace pipward::intake {
 
-/// A column of the book, or a coordinate of a layer that has no geometry: table "place", x and y.
+/// A column of the book, or a coordinate of a layer that has no geometry: table "place", x and y, or at for both in
+/// one.
 struct LayerColumn {
     std::string code;                         ///< "tree.planted_on"
     std::string_view table;                   ///< as the book stores its name; place_table for a coordinate
-    std::string_view name;                    ///< as the book stores it; "x" or "y" for a coordinate
+    std::string_view name;                    ///< as the book stores it; "x", "y" or "at" for coordinates
     std::string_view label;                   ///< for people: "Planted on"
     const book::BookColumn* bound = nullptr;  ///< null for a coordinate
     std::vector<std::string_view> words{};    ///< folded as book::field_word() folds; the likelier first

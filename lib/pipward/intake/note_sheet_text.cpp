@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
+
 #include "pipward/intake/cells.h"
 #include "pipward/intake/record_prefill.h"
 #include "pipward/record/table_text.h"
@@ -12,9 +14,8 @@ std::string name_in(const Orchard& orchard, std::string_view table) {
     return records.empty() ? std::string{} : to_text(book::name_column(known)->field.show(records.back()));
 }
 
-bool names_a_place(RecordKind kind) {
-    return kind == RecordKind::bloom || kind == RecordKind::pollination || kind == RecordKind::harvest ||
-           kind == RecordKind::score;
+bool names_a_place(const KnownCells& line) {
+    return line.contains(where_column);
 }
 
 std::string cell_of(const KnownCells& line, std::string_view column) {
@@ -56,7 +57,7 @@ std::string note_sheet_text(RecordKind kind, const std::vector<KnownCells>& line
     for (const auto& column : table_of(kind).columns) {
         sheet.shape.columns.push_back(heading(column.name));
     }
-    if (!lines.empty() && names_a_place(kind)) {
+    if (std::ranges::any_of(lines, names_a_place)) {
         sheet.shape.columns.push_back(heading(where_column));
     }
     for (const auto& line : lines) {

@@ -59,7 +59,8 @@ std::string explanations_of(const book::BookTable& table, const std::string& she
     for (const auto& column : table.columns) {
         content += explained(column).in(wording) + "\n";
         const auto* domain = book::find_domain(column.domain);
-        for (const auto& choice : domain == nullptr ? std::vector<book::Choice>{} : domain->choices) {
+        static const std::vector<book::Choice> none;
+        for (const auto& choice : domain == nullptr ? none : domain->choices) {
             content += fmt::format("    {}  {}\n", choice.value, book::meaning_of(choice).in(wording));
         }
     }

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "pipward/intake/detail/known_rows.h"
+#include "pipward/intake/entry_place.h"
 #include "pipward/intake/record_sheet.h"
 #include "pipward/intake/remark.h"
 #include "pipward/math/quantile.h"
@@ -143,6 +144,18 @@ void take_findings(RecordSheet& sheet, const std::vector<Findings>& said, const 
     }
 }
 
+/// Latitude and longitude of each line as a place of the book.
+void place_lines(RecordSheet& sheet, const std::string& crs) {
+    for (auto& line : sheet.lines) {
+        for (auto& finding : place_entry(line.entry, crs)) {
+            line.findings.push_back(
+                about_line(sheet, line,
+                           {finding.level, sheet.heading_of(finding.field), std::move(finding.value),
+                            std::move(finding.message), std::move(finding.remedy)}));
+        }
+    }
+}
+
 book::BookReading read_without_weather(const std::string& location) {
     std::set<std::string> tables;
     for (const auto& table : book::book_tables()) {
@@ -168,6 +181,7 @@ std::span<const Word<RecordVerdict>> words(RecordVerdict) {
 void take_records(RecordSheet& sheet, const std::string& location, Day as_of, bool write) {
     const std::string table(table_of(sheet.kind).name);
     const auto book = read_without_weather(location);
+    place_lines(sheet, book.orchard.crs);
     detail::KnownRows known(table, book::rows_of_entries(location, table));
     pass_over(sheet, known);
     tell_repeated(sheet);

@@ -6,8 +6,11 @@
 
 #include "pipward/place/address.h"
 #include "pipward/place/address_order.h"
+#include "pipward/record/orchard_index.h"
 #include "pipward/record/presence.h"
+#include "pipward/record/words.h"
 #include "pipward/seed/lot_course.h"
+#include "pipward/seed/waiting_tags.h"
 #include "pipward/value/season.h"
 
 namespace pipward::intake {
@@ -101,16 +104,97 @@ bool is_waited_for(const Pollination& work, Day as_of) {
     return work.pollinated_on <= as_of && as_of - work.pollinated_on <= days_until_seed;
 }
 
-std::vector<KnownCells> harvest_lines(const Orchard& orchard, Day as_of) {
-    std::set<std::string> harvested;
-    for (const auto& fruit : orchard.fruits) {
-        harvested.insert(fruit.tag);
+std::vector<KnownCells> tag_lines(const Orchard& orchard, Day as_of) {
+    std::vector<KnownCells> lines;
+    for (const auto& [tag, work] : seed::waiting_tags(orchard, as_of, days_until_seed)) {
+        lines.push_back({{"tag", tag}, {std::string(where_column), work->tree}});
+    }
+    return lines;
+}
+
+std::vector<KnownCells> pollen_lot_lines(const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
+    const auto season = season_of(as_of, half_of(orchard));
+    std::set<std::string> donors;
+    for (const auto& goal : orchard.goals) {
+        if (goal.season == season) {
+            for (const auto& share : book.donors(goal.pollen_parent)) {
+                donors.insert(share.donor);
+            }
+        }
     }
     std::vector<KnownCells> lines;
-    for (const auto& work : orchard.pollinations) {
-        if (is_waited_for(work, as_of) && !harvested.contains(work.tag)) {
-            lines.push_back({{"tag", work.tag}, {std::string(where_column), work.tree}});
+    for (const auto& donor : donors) {
+        lines.push_back({{"donor", donor}});
+    }
+    return lines;
+}
+
+std::vector<KnownCells> pollen_move_lines(const Orchard& orchard, Day as_of) {
+    std::vector<KnownCells> lines;
+    for (const auto& lot : orchard.pollen_lots) {
+        if (in_hand(lot, as_of)) {
+            lines.push_back({{"lot", lot.code},
+                             {std::string(where_column),
+                              std::string(to_word(store_on(lot, orchard.pollen_moves, as_of)))}});
         }
+    }
+    return lines;
+}
+
+bool was_pollinated(const Orchard& orchard, const std::string& cross, const std::string& tree) {
+    return std::ranges::any_of(orchard.pollinations, [&](const Pollination& work) {
+        return work.cross == cross && work.tree == tree;
+    });
+}
+
+bool was_done(const Orchard& orchard, BranchTask task, const std::string& cross, const std::string& tree) {
+    return std::ranges::any_of(orchard.branch_works, [&](const BranchWork& work) {
+        return work.task == task && work.cross == cross && work.tree == tree;
+    });
+}
+
+// Bags to hang at the seed parents of the season, and bags to take off where flowers were pollinated.
+std::vector<KnownCells> branch_work_lines(const Orchard& orchard, Day as_of) {
+    std::vector<KnownCells> lines;
+    for (const auto task : {BranchTask::bag, BranchTask::unbag}) {
+        std::set<std::string> seen;
+        for (auto line : pollination_lines(orchard, as_of)) {
+            const bool is_new = seen.insert(line["cross"] + '\n' + line["tree"]).second;
+            const bool waits =
+                task == BranchTask::bag || was_pollinated(orchard, line["cross"], line["tree"]);
+            if (is_new && waits && !was_done(orchard, task, line["cross"], line["tree"])) {
+                line.erase("tag");
+                line["task"] = to_word(task);
+                lines.push_back(std::move(line));
+            }
+        }
+    }
+    return lines;
+}
+
+std::vector<KnownCells> stratification_lines(const Orchard& orchard, Day as_of) {
+    std::vector<KnownCells> lines;
+    for (const auto& course : seed::lot_courses(orchard, as_of)) {
+        if (!course.lot->stratified_from && !course.germinated && course.out < course.lot->seeds) {
+            lines.push_back({{"code", course.lot->code}});
+        }
+    }
+    return lines;
+}
+
+// Traits that were scored and that the book does not describe.
+std::vector<KnownCells> trait_lines(const Orchard& orchard) {
+    std::set<std::string> traits;
+    for (const auto& score : orchard.trait_scores) {
+        traits.insert(score.trait);
+    }
+    for (const auto& trait : orchard.traits) {
+        traits.erase(trait.name);
+    }
+    std::vector<KnownCells> lines;
+    for (const auto& trait : traits) {
+        lines.push_back({{"name", trait}});
     }
     return lines;
 }
@@ -162,7 +246,18 @@ std::vector<KnownCells> likely_lines(RecordKind kind, const Orchard& orchard, Da
         case RecordKind::pollen_test:
             return pollen_test_lines(orchard, as_of);
         case RecordKind::harvest:
-            return harvest_lines(orchard, as_of);
+        case RecordKind::fruit_set:
+            return tag_lines(orchard, as_of);
+        case RecordKind::pollen_lot:
+            return pollen_lot_lines(orchard, as_of);
+        case RecordKind::pollen_move:
+            return pollen_move_lines(orchard, as_of);
+        case RecordKind::branch_work:
+            return branch_work_lines(orchard, as_of);
+        case RecordKind::stratification:
+            return stratification_lines(orchard, as_of);
+        case RecordKind::trait:
+            return trait_lines(orchard);
         case RecordKind::seed_lot:
             return seed_lot_lines(orchard, as_of);
         case RecordKind::germination:
@@ -171,6 +266,12 @@ std::vector<KnownCells> likely_lines(RecordKind kind, const Orchard& orchard, Da
             return lots_with_seed_left(orchard, as_of, false);
         case RecordKind::score:
             return score_lines(orchard, as_of, trait);
+        case RecordKind::goal:
+        case RecordKind::accession:
+        case RecordKind::blend:
+        case RecordKind::tree:
+        case RecordKind::station:
+            return {};
     }
     return {};
 }

@@ -17,6 +17,7 @@ class RecordReader {
         : rows_(sheet.rows()),
           columns_(std::move(found.columns)),
           table_(table_of(found.kind)),
+          completes_(options.complete || completes_rows(found.kind)),
           options_(options) {
         sheet_ = {sheet.file, found.kind, {}, {}, sheet.findings};
         for (std::size_t i = 0; i < columns_.size(); ++i) {
@@ -36,8 +37,8 @@ class RecordReader {
             }
         }
         std::ranges::for_each(sheet_.lines, [this](RecordLine& line) {
-            fill_in_day(line);
             judge_filling(line);
+            fill_in_day(line);
         });
         return std::move(sheet_);
     }
@@ -51,7 +52,8 @@ class RecordReader {
     }
 
     void read_line(const Record& record) {
-        auto& line = sheet_.lines.emplace_back(RecordLine{record.line, {std::string(table_.name), {}}});
+        auto& line = sheet_.lines.emplace_back(
+            RecordLine{record.line, {std::string(table_.name), {}, {}, completes_}});
         for (std::size_t i = 0; i < record.fields.size(); ++i) {
             const auto& text = record.fields[i];
             if (i >= columns_.size() && !text.empty()) {
@@ -156,14 +158,32 @@ class RecordReader {
         }
     }
 
+    bool has_counted_column() const {
+        return !completes_ && std::ranges::any_of(table_.columns, is_the_record_itself);
+    }
+
+    // Of what is not counted the day tells that it was done; a row without a day is written for itself, but
+    // not where its name, as the sheet had it, stands alone and more is needed.
+    bool says_something(const RecordLine& line) const {
+        if (const auto* day = day_column_of(table_)) {
+            return line.entry.values.contains(std::string(day->name));
+        }
+        const auto needed = std::ranges::count_if(table_.columns, &BookColumn::required);
+        return line.entry.values.size() > 1 || (needed <= 1 && !line.entry.values.empty());
+    }
+
     // A sheet made beforehand has lines that nobody came to; but a remark or a count of something else was
     // meant to be kept.
     void judge_filling(RecordLine& line) const {
-        line.filled = line.filled || std::ranges::any_of(table_.columns, [&](const BookColumn& column) {
-                          const bool counted =
-                              column.type == CellType::whole || column.type == CellType::number;
-                          return counted && line.entry.values.contains(std::string(column.name));
-                      });
+        line.filled =
+            line.filled ||
+            std::ranges::any_of(table_.columns,
+                                [&](const BookColumn& column) {
+                                    const bool counted =
+                                        column.type == CellType::whole || column.type == CellType::number;
+                                    return counted && line.entry.values.contains(std::string(column.name));
+                                }) ||
+            (!has_counted_column() && says_something(line));
         const auto remark = line.entry.values.find("remark");
         if (!line.filled && remark != line.entry.values.end()) {
             tell(line, sheet_.heading_of("remark"),
@@ -176,6 +196,7 @@ class RecordReader {
     std::span<const Record> rows_;
     std::vector<const BookColumn*> columns_;
     const book::BookTable& table_;
+    bool completes_;
     const RecordOptions& options_;
     RecordSheet sheet_{};
 };

@@ -46,6 +46,8 @@ struct RecordOptions {
     std::optional<RecordKind> kind{};         ///< seen from the heading where not given
     std::optional<Day> date_if_blank{};       ///< of lines without a day
     std::optional<DateFormat> date_format{};  ///< found out where not given
+    /// Whether lines complete rows that the book has, by their names, instead of being rows of their own.
+    bool complete = false;
 };
 
 /// A sheet of notes with what is said of its lines.

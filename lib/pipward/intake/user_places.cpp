@@ -51,13 +51,13 @@ std::vector<MapPoint> all_points(const book::UserLayer& layer) {
 }
 
 void check_places(const book::UserLayer& layer, const std::string& crs, std::span<const place::LonLat> known,
-                  const std::string& field, Findings& findings) {
+                  const std::string& field, const std::string& book_crs, Findings& findings) {
     if (!place::ToEarth(crs).is_known()) {
         throw Error(Trouble::usage,
                     about_parameter("layer-crs", crs, say("This coordinate system is not known."),
                                     say("Give one by its EPSG number, as in EPSG:4326.")));
     }
-    if (auto wrong = place::check_whereabouts(all_points(layer), crs, known, field)) {
+    if (auto wrong = place::check_whereabouts(all_points(layer), crs, known, field, book_crs)) {
         if (wrong->level == Level::error) {
             throw Error(Trouble::input, std::move(*wrong));
         }
@@ -72,7 +72,7 @@ place::GroundLayer read_places(const PlacesGiven& given, const std::string& book
     auto layer = given_layer(given);
     findings.insert(findings.end(), layer.findings.begin(), layer.findings.end());
     const auto crs = crs_for(given, layer, book_crs, findings);
-    check_places(layer, crs, known, where_told(given), findings);
+    check_places(layer, crs, known, where_told(given), book_crs, findings);
     const place::ToEarth to_earth(crs);
     place::GroundLayer ground{{}, std::move(layer.columns)};
     for (auto& feature : layer.features) {

@@ -6,15 +6,21 @@
 namespace pipward::math {
 
 LeastSquares::LeastSquares(std::initializer_list<double> spread)
+    : LeastSquares(std::span<const double>(spread.begin(), spread.size())) {}
+
+LeastSquares::LeastSquares(std::span<const double> spread)
     : count_(spread.size()), matrix_(count_ * count_, 0.0), right_(count_, 0.0) {
     for (std::size_t i = 0; i < count_; ++i) {
-        const double far = spread.begin()[i];
+        const double far = spread[i];
         matrix_[i * count_ + i] = 1 / (far * far);
     }
 }
 
 void LeastSquares::add(std::initializer_list<double> terms, double value, double weight) {
-    const double* term = terms.begin();
+    add(std::span<const double>(terms.begin(), terms.size()), value, weight);
+}
+
+void LeastSquares::add(std::span<const double> term, double value, double weight) {
     for (std::size_t i = 0; i < count_; ++i) {
         for (std::size_t j = 0; j < count_; ++j) {
             matrix_[i * count_ + j] += weight * term[i] * term[j];

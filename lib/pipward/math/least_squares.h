@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <initializer_list>
+#include <span>
 #include <vector>
 
 namespace pipward::math {
@@ -13,10 +14,13 @@ namespace pipward::math {
 class LeastSquares {
   public:
     /// One coefficient each: how far it may well be from zero, in units of an equation's own error; above 0.
+    explicit LeastSquares(std::span<const double> spread);
     explicit LeastSquares(std::initializer_list<double> spread);
 
     /// `value` is the sum of the coefficients times `terms`, as many as there are coefficients. The weight is
     /// not negative.
+    void add(std::span<const double> terms, double value, double weight);
+    /// The same, written out.
     void add(std::initializer_list<double> terms, double value, double weight);
 
     /// The coefficients; 0 for each where there is no equation.

@@ -76,7 +76,8 @@ void put_style(pugi::xml_node document, TreePurpose purpose) {
 void put_placemark(pugi::xml_node parent, const Waypoint& point) {
     auto mark = parent.append_child("Placemark");
     put(mark, "name", point.name);
-    put(mark, "description", point.description);
+    // Readers of KML take a description for HTML (OGC 07-147r2, 9.1.3.10).
+    put(mark, "description", escape_markup(point.description));
     put(mark, "styleUrl", fmt::format("#{}", to_word(point.purpose)));
     put(mark.append_child("Point"), "coordinates", place_text(point));
 }

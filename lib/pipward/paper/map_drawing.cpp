@@ -103,11 +103,11 @@ void MapDrawing::put_marks(Millimetres size) {
 
 // Beyond the end of the row, in its direction; where a tree stands there, beside the line, nearer and nearer
 // to the middle of the row.
-void MapDrawing::put_row_name(const std::string& name, PaperSpot end, PaperSpot before) {
+std::optional<Box> MapDrawing::room_for_row_name(const std::string& name, const Face& face, PaperSpot end,
+                                                 PaperSpot before) const {
     const double x = (end.x - before.x).value;
     const double y = (end.y - before.y).value;
     const double length = std::max(std::hypot(x, y), 1e-9);
-    const Face face{shrunk(row_points, ruler_(name, {row_points, true}, {}).width, row_name_width), true};
     const auto size = ruler_(name, face, {});
     const auto reach = [&](double along, double across) {
         return std::abs(along) / length * size.width.value / 2 +
@@ -126,7 +126,22 @@ void MapDrawing::put_row_name(const std::string& name, PaperSpot end, PaperSpot 
     }
     const auto free = std::ranges::find_if(
         boxes, [&](const Box& box) { return holds(inset(box_, {0.5}), box) && room_.is_free(box); });
-    put_text(name, free == boxes.end() ? boxes.front() : *free, face);
+    return free == boxes.end() ? std::nullopt : std::optional{*free};
+}
+
+// The shorter and smaller writings where the longer have no room; none where not even these have.
+void MapDrawing::put_row_name(const std::vector<std::string>& writings, PaperSpot end, PaperSpot before) {
+    for (const auto& name : writings) {
+        const double usual = shrunk(row_points, ruler_(name, {row_points, true}, {}).width, row_name_width);
+        for (const double points : {usual, least_points}) {
+            const Face face{points, true};
+            if (const auto box = room_for_row_name(name, face, end, before)) {
+                put_text(name, *box, face);
+                return;
+            }
+        }
+    }
+    ++left_out_;
 }
 
 void MapDrawing::put_row_names() {
@@ -137,8 +152,8 @@ void MapDrawing::put_row_names() {
         if (!parts.empty()) {
             const auto& first = parts.front();
             const auto& last = parts.back();
-            put_row_name(name, first.front(), first[1]);
-            put_row_name(name, last.back(), last[last.size() - 2]);
+            put_row_name({name, plain}, first.front(), first[1]);
+            put_row_name({name, plain}, last.back(), last[last.size() - 2]);
         }
     }
 }

@@ -100,6 +100,24 @@ std::optional<OwnPosition> own_position(const LonLat& place, const std::string& 
     return OwnPosition{*at, to_earth.from_degrees() ? std::cos(place.lat * degree) : 1.0};
 }
 
+bool EarthBox::holds(const LonLat& place, double margin_deg) const {
+    const double low = west - margin_deg;
+    const double high = east + margin_deg;
+    const bool between =
+        west <= east ? place.lon >= low && place.lon <= high : place.lon >= low || place.lon <= high;
+    return between && place.lat >= south - margin_deg && place.lat <= north + margin_deg;
+}
+
+std::optional<EarthBox> area_of_use(const std::string& crs) {
+    const auto context = quiet_context();
+    const ProjectionHandle system(proj_create(context.get(), crs.c_str()));
+    EarthBox box;
+    const bool known = system && proj_get_area_of_use(context.get(), system.get(), &box.west, &box.south,
+                                                      &box.east, &box.north, nullptr) != 0;
+    constexpr double unknown = -1000;  // PROJ's word for it
+    return known && box.west > unknown ? std::optional{box} : std::nullopt;
+}
+
 std::optional<double> parse_coordinate(std::string_view text) {
     const auto first = text.find_first_not_of(" \t");
     const auto last = text.find_last_not_of(" \t");

@@ -43,6 +43,22 @@ class ToEarth {
     std::unique_ptr<Projection> projection_;
 };
 
+/// A part of the earth between two meridians and two parallels, in degrees as LonLat; west is greater than
+/// east where it holds the 180th meridian.
+struct EarthBox {
+    double west = -180;  ///< its western meridian
+    double south = -90;  ///< its southern parallel
+    double east = 180;   ///< its eastern meridian
+    double north = 90;   ///< its northern parallel
+
+    /// Whether the place lies in it or at most so many degrees beyond.
+    bool holds(const LonLat& place, double margin_deg = 0) const;
+};
+
+/// Where a coordinate system is meant to be used, as its authority says. Nothing where PROJ does not know the
+/// system or the authority does not say.
+std::optional<EarthBox> area_of_use(const std::string& crs);
+
 /// One coordinate as people write it: blanks around it and a plus before it do not matter. Nothing for what
 /// is no finite number.
 std::optional<double> parse_coordinate(std::string_view text);

@@ -102,13 +102,43 @@ std::string with_blanks_around_signs(std::string_view query) {
     return folded_text(text);
 }
 
+bool is_of_seedlings(std::string_view word) {
+    static constexpr std::array<std::string_view, 16> words{
+        "seedling", "samling", "saemling", "no",  "nr",   "number", "nummer", "tree",
+        "baum",     "the",     "of",       "aus", "from", "von",    "de",     "du"};
+    return std::ranges::find(words, word) != words.end();
+}
+
+// "seedling 17 of a x b" and "a x b (17)" as "a x b 17".
+std::string with_number_last(std::string_view text) {
+    std::string kept(text);
+    if (kept.ends_with(')') && kept.find('(') != std::string::npos) {
+        kept.pop_back();
+        std::ranges::replace(kept, '(', ' ');
+    }
+    std::string_view rest = kept;
+    std::string_view number;
+    while (true) {
+        rest = trimmed(rest);
+        const auto end = std::min(rest.find_first_of(" ."), rest.size());
+        const auto word = rest.substr(0, end);
+        const bool is_first_number = number.empty() && is_number(word);
+        if (end == rest.size() || (!is_first_number && !is_of_seedlings(word))) {
+            break;
+        }
+        number = is_first_number ? word : number;
+        rest.remove_prefix(end + 1);
+    }
+    return number.empty() ? kept : std::string(rest) + " " + std::string(number);
+}
+
 std::vector<Wanted> readings_of(std::string_view query) {
     constexpr std::string_view sign = " x ";
     std::vector<Wanted> all;
     if (query.size() > longest_query) {
         return all;
     }
-    const auto text = with_blanks_around_signs(query);
+    const auto text = with_number_last(with_blanks_around_signs(query));
     const std::string_view whole = text;
     for (auto at = whole.find(sign); at != std::string_view::npos; at = whole.find(sign, at + 1)) {
         add_readings(whole.substr(0, at), whole.substr(at + sign.size()), all);
@@ -129,7 +159,7 @@ NameLikeness likeness_of(const std::string& wanted, const std::string& name, boo
         return {0.90F, 0};
     }
     const int slips = Likeness(wanted).slips_in_part(name);
-    return may_slip && slips <= slips_allowed(wanted.size())
+    return may_slip && slips <= slips_allowed(wanted)
                ? NameLikeness{0.85F - 0.1F * static_cast<float>(slips), slips}
                : NameLikeness{};
 }

@@ -11,6 +11,7 @@ namespace pipward::place::detail {
 
 void Hits::add(const Hit& hit) {
     auto& best = best_[hit.tree];
+    best_score_ = std::max(best_score_, hit.score);
     if (best == none) {
         best = static_cast<std::uint32_t>(hits_.size());
         hits_.push_back(hit);

@@ -33,6 +33,7 @@ class Filler {
         name_tags();
         find_families();
         name_crosses();
+        name_lots();
         take_notes();
         names_.finish();
         remarks_.finish();
@@ -174,6 +175,50 @@ class Filler {
                 lead_all(names_.add(MatchKind::cross_parent, goal.code),
                          trees_of(by_accession_, goal.seed_parent));
             }
+        }
+    }
+
+    // A pollen lot leads to the flowers that it was used on, else to the trees of its donor; a seed lot to
+    // the seedlings of its cross, else to the trees that bore the seed.
+    void name_lots() {
+        std::unordered_map<std::string_view, Trees> used;
+        std::unordered_map<std::string_view, Trees> bore;
+        for (const auto& work : orchard_.pollinations) {
+            const auto& trees = trees_of(by_label_, work.tree);
+            auto& all = bore[work.cross];
+            all.insert(all.end(), trees.begin(), trees.end());
+            if (work.lot) {
+                auto& flowers = used[*work.lot];
+                flowers.insert(flowers.end(), trees.begin(), trees.end());
+            }
+        }
+        std::unordered_map<std::string_view, std::uint32_t> crosses;
+        for (std::uint32_t i = 0; i < orchard_.goals.size(); ++i) {
+            crosses.emplace(orchard_.goals[i].code, i);
+        }
+        std::set<std::string_view> named;
+        for (const auto& lot : orchard_.pollen_lots) {
+            const auto& flowers = trees_of(used, lot.code);
+            name_lot(MatchKind::pollen_lot, lot.code,
+                     flowers.empty() ? trees_of(by_accession_, lot.donor) : flowers);
+            named.insert(lot.code);
+        }
+        for (const auto& work : orchard_.pollinations) {
+            if (work.lot && named.insert(*work.lot).second) {
+                name_lot(MatchKind::pollen_lot, *work.lot, trees_of(used, *work.lot));
+            }
+        }
+        for (const auto& lot : orchard_.seed_lots) {
+            const auto cross = crosses.find(lot.cross);
+            const bool has_children = cross != crosses.end() && !children_[cross->second].empty();
+            name_lot(MatchKind::seed_lot, lot.code,
+                     has_children ? children_[cross->second] : trees_of(bore, lot.cross));
+        }
+    }
+
+    void name_lot(MatchKind kind, const std::string& code, const Trees& trees) {
+        if (!trees.empty()) {
+            lead_all(names_.add(kind, code), trees);
         }
     }
 

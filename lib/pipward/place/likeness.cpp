@@ -4,13 +4,19 @@
 #include <algorithm>
 #include <bit>
 
+#include "pipward/place/detail/misreading.h"
+
 namespace pipward::place::detail {
 
-Likeness::Likeness(std::string_view query) {
+Likeness::Likeness(std::string_view query, Eye eye) {
     query = query.substr(0, longest);
     size_ = query.size();
     for (std::size_t i = 0; i < size_; ++i) {
-        places_[static_cast<unsigned char>(query[i])] |= std::uint64_t{1} << i;
+        const auto here = std::uint64_t{1} << i;
+        places_[static_cast<unsigned char>(query[i])] |= here;
+        for (const char other : eye == Eye::forgiving ? looks_like(query[i]) : std::string_view{}) {
+            places_[static_cast<unsigned char>(other)] |= here;
+        }
     }
     last_ = size_ == 0 ? 0 : std::uint64_t{1} << (size_ - 1);
 }
@@ -58,6 +64,7 @@ namespace {
 // Letters and digits have a bit each, and digits another for all but the first of the kind; everything else
 // shares what is left.
 unsigned bit_of(char c, std::uint64_t before) {
+    c = look_of(c);
     if (c >= 'a' && c <= 'z') {
         return static_cast<unsigned>(c - 'a');
     }

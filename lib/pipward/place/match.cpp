@@ -18,6 +18,12 @@ Sentence thing_of(const Match& match) {
             return say("pollinated for cross {}", match.what);
         case MatchKind::cross_parent:
             return say("seed parent of cross {}", match.what);
+        case MatchKind::pollen_lot:
+            return say("pollen lot {}", match.what);
+        case MatchKind::seed_lot:
+            return say("seed lot {}", match.what);
+        case MatchKind::record:
+            return match.what;
         case MatchKind::parents:
             return say("seedling of {}", match.what);
         case MatchKind::address:
@@ -38,7 +44,8 @@ Sentence to_text(const Match& match) {
         return match.slips == 1 ? say("{}, 1 letter differs", thing)
                                 : say("{}, {} letters differ", thing, match.slips);
     }
-    const bool name = match.kind != MatchKind::parents && match.kind != MatchKind::remark;
+    const bool name = match.kind != MatchKind::parents && match.kind != MatchKind::record &&
+                      match.kind != MatchKind::remark;
     return match.extent == Extent::part && name ? say("part of {}", thing) : thing;
 }
 

@@ -16,10 +16,13 @@ enum class MatchKind : std::uint8_t {
     cross_child,       ///< a seedling of the cross of this code
     cross_pollinated,  ///< its flowers were worked for the cross of this code
     cross_parent,      ///< of the seed parent of the cross of this code, which nobody has worked yet
+    pollen_lot,        ///< its flowers gave, or were pollinated with, the pollen lot of this code
+    seed_lot,          ///< a seedling of the seed lot of this code, or of its cross
+    record,            ///< several fields of its record: accession, block, rootstock, year
     parents,           ///< a seedling of these parents: "A × B no. 17"
     address,           ///< block, row, position
     remark,            ///< words of a note
-    nearness,          ///< nothing but where it stands
+    nearness,          ///< where it stands: near the place that was given
 };
 
 /// How much of a name the search text is.

@@ -5,9 +5,12 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
 #include <set>
 
 #include "pipward/place/detail/likeness.h"
+#include "pipward/place/detail/misreading.h"
+#include "pipward/place/detail/name_list.h"
 #include "pipward/place/detail/query_text.h"
 
 namespace pipward::place::detail {
@@ -23,6 +26,8 @@ constexpr std::array worths{
     Worth{MatchKind::label, 0.98F, 0.60F},
     Worth{MatchKind::tag, 0.95F, 0.56F},
     Worth{MatchKind::accession, 0.94F, 0.60F},
+    Worth{MatchKind::pollen_lot, 0.925F, 0.52F},
+    Worth{MatchKind::seed_lot, 0.925F, 0.52F},
     Worth{MatchKind::cross_child, 0.92F, 0.50F},
     Worth{MatchKind::cross_pollinated, 0.91F, 0.49F},
     Worth{MatchKind::cross_parent, 0.91F, 0.49F},
@@ -47,12 +52,29 @@ float for_writing(std::string_view query, std::string_view folded, const std::st
     return shown == query ? 0.02F : folded_text(shown) == folded ? 0.015F : 0.01F;
 }
 
+// Some letters in a row, as words have and numbers of seedlings do not.
+bool has_word(std::string_view key) {
+    constexpr int enough = 3;
+    int letters = 0;
+    return std::ranges::any_of(key, [&](char c) {
+        letters = c >= '0' && c <= '9' ? 0 : letters + 1;
+        return letters >= enough;
+    });
+}
+
 constexpr char line_end = '\n';
 
 }  // namespace
 
-int slips_allowed(std::size_t letters) {
-    return letters < 4 ? 0 : letters < 7 ? 1 : letters < 12 ? 2 : 3;
+int slips_allowed(std::string_view key) {
+    constexpr double digit = 0.6;
+    constexpr double again = 0.1;
+    double told = 0;
+    for (std::size_t i = 0; i < key.size(); ++i) {
+        const bool third_alike = i > 1 && key[i] == key[i - 1] && key[i] == key[i - 2];
+        told += third_alike ? again : key[i] >= '0' && key[i] <= '9' ? digit : 1.0;
+    }
+    return told < 3.5 ? 0 : told < 6.5 ? 1 : told < 11 ? 2 : 3;
 }
 
 std::string name_key(std::string_view folded) {
@@ -79,6 +101,16 @@ std::uint32_t NamePool::add(MatchKind kind, const std::string& shown) {
 }
 
 void NamePool::finish() {
+    const auto is_accession = [](const Name& name) { return name.kind == MatchKind::accession; };
+    const auto first = std::ranges::find_if(names_, is_accession);
+    const auto end = std::find_if_not(first, names_.end(), is_accession);
+    accessions_ = {static_cast<std::uint32_t>(first - names_.begin()),
+                   static_cast<std::uint32_t>(end - names_.begin())};
+    each_accession([&](std::uint32_t name) {
+        if (has_word(key(name))) {
+            worded_.push_back(name);
+        }
+    });
     by_key_.finish();
     by_parts_.finish();
     trees_.finish(names_.size());
@@ -132,43 +164,188 @@ void NamePool::find_part(std::string_view query, Hits& hits) const {
     }
 }
 
-void NamePool::find_like(std::string_view query, Hits& hits) const {
-    const auto sought = name_key(folded_text(query));
-    int most = slips_allowed(sought.size());
+// Those with the fewest slips and one more: what is farther off than that is no help.
+template <class Names>
+std::vector<NamePool::Like> NamePool::like(std::string_view sought, const Names& among) const {
+    std::vector<Like> found;
+    int most = slips_allowed(sought);
     if (most == 0 || sought.size() > Likeness::longest) {
-        return;
+        return found;
     }
-    const Likeness likeness(sought);
+    const Likeness likeness(sought, Eye::forgiving);
     const LettersSought letters(sought);
-    for (std::uint32_t name = 0; name < names_.size(); ++name) {
+    for (const std::uint32_t name : among) {
         if (letters.lacking(letters_[name]) > most || names_[name].size + most < sought.size()) {
             continue;
         }
         const int slips = likeness.slips_in_part(key(name));
-        if (slips > most) {
+        if (slips <= most) {
+            most = std::min(most, slips + 1);
+            found.push_back({name, slips});
+        }
+    }
+    // Of very many only the nearest: to weigh them takes longer than to find them.
+    constexpr std::size_t many = 2000;
+    const int kept = found.size() > many ? most - 1 : most;
+    std::erase_if(found, [&](const Like& one) { return one.slips > kept; });
+    return found;
+}
+
+void NamePool::find_misread(std::string_view query, Hits& hits) const {
+    constexpr float for_looks = 0.02F;
+    constexpr float a_look = 0.1F;
+    constexpr std::size_t shortest = 3;
+    const auto sought = name_key(folded_text(query));
+    const auto same_look = [](char a, char b) { return look_of(a) == look_of(b); };
+    const LettersSought letters(sought);
+    for (std::uint32_t name = 0; sought.size() >= shortest && name < names_.size(); ++name) {
+        if (names_[name].size != sought.size() || letters.lacking(letters_[name]) > 0 ||
+            !std::ranges::equal(sought, key(name), same_look)) {
             continue;
         }
-        // What is farther off than one slip more than the nearest is no help.
-        most = std::min(most, slips + 1);
-        const float worth = worth_of(names_[name].kind).part - a_slip_costs * static_cast<float>(slips) +
-                            for_coverage * share(sought.size(), names_[name].size);
-        add_hits(name, {.score = worth, .extent = Extent::like, .slips = static_cast<std::uint8_t>(slips)},
+        const auto misread = misread_whole(sought, key(name));
+        add_hits(name,
+                 {.score = worth_of(names_[name].kind).whole - for_looks - a_look * misread.cost,
+                  .extent = Extent::like,
+                  .slips = static_cast<std::uint8_t>(misread.letters)},
                  hits);
     }
+}
+
+void NamePool::find_like(std::string_view query, Hits& hits) const {
+    const auto sought = name_key(folded_text(query));
+    const int allowed = slips_allowed(sought);
+    const float most = static_cast<float>(allowed) + 0.5F;
+    const int most_letters = std::max(1, static_cast<int>(sought.size()) / 3);
+    // Four letters with a slip are in the middle of many a name.
+    const float least_coverage = allowed > 1 ? 0.0F : 0.5F;
+    for (const auto& [name, slips] :
+         like(sought, std::views::iota(0U, static_cast<std::uint32_t>(names_.size())))) {
+        const auto misread = misread_part(sought, key(name));
+        if (misread.cost > most || misread.letters > most_letters) {
+            continue;
+        }
+        // What the whole costs more than the part is what the name has besides.
+        const float besides = misread_whole(sought, key(name)).cost - misread.cost;
+        const float coverage = 1.0F - std::min(1.0F, besides / static_cast<float>(names_[name].size));
+        if (coverage < least_coverage) {
+            continue;
+        }
+        add_hits(name,
+                 {.score = worth_of(names_[name].kind).part - a_slip_costs * misread.cost +
+                           for_coverage * coverage,
+                  .extent = Extent::like,
+                  .slips = static_cast<std::uint8_t>(misread.letters)},
+                 hits);
+    }
+}
+
+Values NamePool::labels_called(std::span<const Token> tokens) const {
+    Values values;
+    const auto parts = parts_of_tokens(tokens);
+    by_parts_.each(parts, [&](std::uint32_t name) {
+        if (names_[name].kind == MatchKind::label && parts_key(folded_text(shown(name))) == parts) {
+            values.push_back({name, 1.0F});
+        }
+    });
+    return values;
+}
+
+Values NamePool::accessions_called(std::span<const Token> tokens, Effort effort) const {
+    if (effort == Effort::abbreviated) {
+        return accessions_of_beginnings(tokens);
+    }
+    if (effort == Effort::misspelt) {
+        return accessions_misspelt(tokens);
+    }
+    Values values;
+    const auto parts = parts_of_tokens(tokens);
+    by_parts_.each(parts, [&](std::uint32_t name) {
+        if (names_[name].kind == MatchKind::accession && parts_key(folded_text(shown(name))) == parts) {
+            values.push_back({name, 1.0F});
+        }
+    });
+    return values;
+}
+
+namespace {
+
+// Whether every token begins a word of its own; numbers are whole ones.
+bool begin_words(std::span<const Token> tokens, std::vector<std::string> parts) {
+    return std::ranges::all_of(tokens, [&](const Token& token) {
+        const auto part = std::ranges::find_if(parts, [&](const std::string& one) {
+            return token.number ? one == token.text : one.starts_with(token.text);
+        });
+        if (part == parts.end()) {
+            return false;
+        }
+        parts.erase(part);
+        return true;
+    });
+}
+
+// Several words, of which one may be short, or one long enough to tell something.
+bool may_abbreviate(std::span<const Token> tokens) {
+    constexpr std::size_t long_enough = 3;
+    return !tokens.front().number && std::ranges::any_of(tokens, [](const Token& token) {
+        return !token.number && token.text.size() >= long_enough;
+    });
+}
+
+}  // namespace
+
+Values NamePool::accessions_of_beginnings(std::span<const Token> tokens) const {
+    auto values = accessions_called(tokens, Effort::whole);
+    if (!values.empty() || !may_abbreviate(tokens)) {
+        return values;
+    }
+    constexpr float least = 0.85F;
+    constexpr float for_all = 0.12F;
+    const auto sought = parts_of_tokens(tokens, "");
+    const LettersSought letters(sought);
+    for (const auto name : worded_) {
+        if (letters.lacking(letters_[name]) == 0 && sought.size() <= names_[name].size &&
+            begin_words(tokens, name_parts(folded_text(shown(name))))) {
+            values.push_back({name, least + for_all * share(sought.size(), names_[name].size)});
+        }
+    }
+    return values;
+}
+
+Values NamePool::accessions_misspelt(std::span<const Token> tokens) const {
+    auto values = accessions_of_beginnings(tokens);
+    const bool only_words = std::ranges::none_of(
+        tokens, [](const Token& token) { return token.number || mark_of(token.text) != Mark::none; });
+    if (!values.empty() || !only_words || !may_abbreviate(tokens)) {
+        return values;
+    }
+    constexpr float best = 0.75F;
+    constexpr float for_all = 0.15F;
+    constexpr float a_slip = 0.08F;
+    const auto sought = parts_of_tokens(tokens, "");
+    const float most = static_cast<float>(slips_allowed(sought)) + 0.5F;
+    for (const auto& [name, slips] : like(sought, worded_)) {
+        const auto misread = misread_part(sought, key(name));
+        if (misread.cost <= most) {
+            values.push_back(
+                {name, best - a_slip * misread.cost + for_all * share(sought.size(), names_[name].size)});
+        }
+    }
+    return values;
 }
 
 std::vector<std::string> NamePool::most_like(std::string_view query, std::size_t how_many) const {
     const auto sought = name_key(folded_text(query));
     const Likeness likeness(sought);
-    struct Like {
+    struct Nearest {
         int slips = 0;
         std::string_view name;
 
-        auto operator<=>(const Like&) const = default;
+        auto operator<=>(const Nearest&) const = default;
     };
-    std::set<Like> best;
+    std::set<Nearest> best;
     for (std::uint32_t name = 0; name < names_.size(); ++name) {
-        const Like like{likeness.slips_in_all(key(name)), *names_[name].shown};
+        const Nearest like{likeness.slips_in_all(key(name)), *names_[name].shown};
         if (best.size() < how_many || (how_many > 0 && like < *best.rbegin())) {
             best.insert(like);
             if (best.size() > how_many) {

@@ -54,7 +54,8 @@ RecoveryRule rule_of(const NumberingWish& wish) {
     rule.row_distance = wish.row_distance;
     rule.spacing = wish.spacing;
     rule.rows_to = wish.rows_to;
-    rule.from_first_tree = wish.begin == RowBegin::first_tree;
+    rule.begin = wish.begin;
+    rule.empty_rows = wish.empty_rows;
     rule.confidence = wish.confidence;
     return rule;
 }
@@ -123,8 +124,9 @@ void respect_book(Numbering& numbering, const NumberingWish& wish, const Orchard
 }
 
 void number_in_known_rows(Numbering& numbering, const NumberingWish& wish, const TreeCloud& cloud,
-                          const BookRows& known) {
+                          const BookRows& known, Findings& findings) {
     const auto recovery = match_rows(cloud.places, known.rows, rule_of(wish));
+    findings.insert(findings.end(), recovery.findings.begin(), recovery.findings.end());
     for (std::size_t i = 0; i < numbering.decisions.size(); ++i) {
         const auto& tree = recovery.trees[i];
         const auto& row = *known.records[static_cast<std::size_t>(tree.row)];
@@ -138,20 +140,49 @@ void number_in_known_rows(Numbering& numbering, const NumberingWish& wish, const
             recovery.noise_across.value, recovery.noise_along.value);
 }
 
+/// The decisions with the numbers of the trees; row names as many as the numbers need.
+void fill_all(std::vector<TreeDecision>& decisions, std::span<const NumberedTree> trees,
+              const NumberingWish& wish) {
+    int rows = 0;
+    for (const auto& tree : trees) {
+        rows = std::max(rows, tree.placed ? tree.row + 1 : 0);
+    }
+    const auto names = names_from(wish.row, rows);
+    for (std::size_t i = 0; i < decisions.size(); ++i) {
+        const auto name = trees[i].placed ? names[static_cast<std::size_t>(trees[i].row)] : std::string{};
+        fill(decisions[i], trees[i], wish.block, name, wish.first_position);
+    }
+}
+
+NumberingQuestion question_of(const RowQuestion& question, std::span<const TreeDecision> unnumbered,
+                              const NumberingWish& wish) {
+    NumberingQuestion result{question.words, {}, question.tree};
+    for (const auto& answer : question.answers) {
+        result.answers.push_back(
+            {answer.words, answer.option, answer.value, {unnumbered.begin(), unnumbered.end()}});
+        fill_all(result.answers.back().decisions, answer.trees, wish);
+    }
+    return result;
+}
+
 void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const TreeCloud& cloud,
                        Findings& findings) {
     auto recovery = recover_rows(cloud.places, rule_of(wish));
     findings.insert(findings.end(), recovery.findings.begin(), recovery.findings.end());
     numbering.row_names = names_from(wish.row, recovery.rows);
-    for (std::size_t i = 0; i < numbering.decisions.size(); ++i) {
-        const auto& tree = recovery.trees[i];
-        const auto name =
-            tree.placed ? numbering.row_names[static_cast<std::size_t>(tree.row)] : std::string{};
-        fill(numbering.decisions[i], tree, wish.block, name, wish.first_position);
+    if (recovery.question) {
+        numbering.question = question_of(*recovery.question, numbering.decisions, wish);
     }
+    fill_all(numbering.decisions, recovery.trees, wish);
     numbering.rows = recovery.rows;
     numbering.made_out = std::move(recovery.made_out);
-    if (recovery.rows > 0) {
+    if (recovery.rows == 1) {
+        numbering.understood =
+            say("The row runs at {:.1f} degrees, with a tree every {:.3f} m; the points deviate "
+                "by about {:.2f} m across and {:.2f} m along.",
+                recovery.bearing_deg, recovery.spacing.value, recovery.noise_across.value,
+                recovery.noise_along.value);
+    } else if (recovery.rows > 1) {
         numbering.understood =
             say("The rows run at {:.1f} degrees, {:.2f} m apart, with a tree every {:.3f} m; the points "
                 "deviate by about {:.2f} m across and {:.2f} m along.",
@@ -164,9 +195,22 @@ void number_from_cloud(Numbering& numbering, const NumberingWish& wish, const Tr
 
 std::span<const Word<RowBegin>> words(RowBegin) {
     static constexpr std::array table{
+        Word<RowBegin>{RowBegin::detect, "detect",
+                       "at the block's common edge where the trees show it; asked where they do not"},
         Word<RowBegin>{RowBegin::edge, "edge",
                        "at the block's common edge, also where first trees are missing"},
+        Word<RowBegin>{RowBegin::bent_edge, "bent_edge",
+                       "at an edge that turns once, as at a cut corner, also where first trees are missing"},
         Word<RowBegin>{RowBegin::first_tree, "first_tree", "at its own first tree"},
+    };
+    return table;
+}
+
+std::span<const Word<EmptyRows>> words(EmptyRows) {
+    static constexpr std::array table{
+        Word<EmptyRows>{EmptyRows::ask, "ask", "left open, and asked"},
+        Word<EmptyRows>{EmptyRows::count, "count", "a row without trees has a number"},
+        Word<EmptyRows>{EmptyRows::skip, "skip", "a wide gap is an alley"},
     };
     return table;
 }
@@ -239,7 +283,7 @@ Numbering number_trees(TreeCloud cloud, const NumberingWish& wish, const Orchard
     }
     const auto known = rows_of_block(wish.block, orchard);
     if (!known.rows.empty()) {
-        number_in_known_rows(numbering, wish, cloud, known);
+        number_in_known_rows(numbering, wish, cloud, known, findings);
     } else {
         number_from_cloud(numbering, wish, cloud, findings);
     }

@@ -13,25 +13,23 @@
 /// Rows and positions found for trees from their places.
 namespace pipward::place {
 
-/// From where the positions of rows are counted.
-enum class RowBegin {
-    edge,       ///< from the block's common edge, also where first trees are missing
-    first_tree  ///< each row from its own first tree
-};
 /// The beginnings as they are typed.
 std::span<const Word<RowBegin>> words(RowBegin);
+/// What becomes of rows without a tree, as it is typed.
+std::span<const Word<EmptyRows>> words(EmptyRows);
 
 /// How the trees of a block are to be numbered.
 struct NumberingWish {
-    std::string block;                   ///< of the book; not blank
-    std::optional<Metres> spacing;       ///< within 15 %, above 0; found where not given
-    std::optional<Metres> row_distance;  ///< within 15 %, above 0; found where not given
-    std::optional<double> bearing;       ///< degrees clockwise from north, 0 to 360; roughly
-    Side rows_to = Side::right;          ///< to which side rows count, seen as positions count
-    std::string row = "1";               ///< the first row's name; the others follow by next_name()
-    int first_position = 1;              ///< of each row
-    RowBegin begin = RowBegin::edge;     ///< not looked at where the block's rows are known
-    double confidence = 0.97;            ///< 0..1: below it a tree is left open
+    std::string block;                      ///< of the book; not blank
+    std::optional<Metres> spacing;          ///< within 15 %, above 0; found where not given
+    std::optional<Metres> row_distance;     ///< within 15 %, above 0; found where not given
+    std::optional<double> bearing;          ///< degrees clockwise from north, 0 to 360; roughly
+    Side rows_to = Side::right;             ///< to which side rows count, seen as positions count
+    std::string row = "1";                  ///< the first row's name; the others follow by next_name()
+    int first_position = 1;                 ///< of each row
+    EmptyRows empty_rows = EmptyRows::ask;  ///< not looked at where the block's rows are known
+    RowBegin begin = RowBegin::detect;      ///< not looked at where the block's rows are known
+    double confidence = 0.97;               ///< 0..1: below it a tree is left open
 };
 
 /// What was decided of one tree, in the orchard's words.
@@ -54,14 +52,30 @@ struct TreeDecision {
 /// Of a tree that is not decided: a warning that tells why.
 Finding left_open(const TreeDecision& decision);
 
+/// What would follow from one answer to a question.
+struct NumberingAnswer {
+    Sentence words{};                       ///< what is the case then
+    std::string option{};                   ///< the parameter that says so
+    std::string value{};                    ///< and its value
+    std::vector<TreeDecision> decisions{};  ///< one a tree or point, in the cloud's order
+};
+
+/// What somebody who knows the orchard should be asked: its answer is an option of the same numbering.
+struct NumberingQuestion {
+    Sentence words{};                        ///< a whole question
+    std::vector<NumberingAnswer> answers{};  ///< two
+    std::optional<std::size_t> tree{};       ///< into the decisions: one whose number the answers differ in
+};
+
 /// What number_trees() made of a cloud.
 struct Numbering {
-    std::vector<TreeDecision> decisions{};  ///< one a tree or point, in the cloud's order
-    int rows = 0;                           ///< how many were made out, or are known; 0 for none
-    bool rows_known = false;                ///< held against the block's rows in the orchard
-    std::vector<std::string> row_names{};   ///< of the rows made out
-    std::vector<RecoveredRow> made_out{};   ///< by row_names; empty where rows_known
-    Sentence understood{};                  ///< a sentence: what was found of the rows
+    std::vector<TreeDecision> decisions{};        ///< one a tree or point, in the cloud's order
+    int rows = 0;                                 ///< how many were made out, or are known; 0 for none
+    bool rows_known = false;                      ///< held against the block's rows in the orchard
+    std::vector<std::string> row_names{};         ///< of the rows made out
+    std::vector<RecoveredRow> made_out{};         ///< by row_names; empty where rows_known
+    Sentence understood{};                        ///< a sentence: what was found of the rows
+    std::optional<NumberingQuestion> question{};  ///< nothing where none would settle more
 };
 
 /// What of the wish does not go together.

@@ -80,7 +80,9 @@ void refit(const RowMembers& members, std::span<const PlacedPoint> points, doubl
     scale.step = spacing + change[1];
     const double places = highest - lowest + 1;
     // Never so few or so many that a single gap, or none, would decide.
-    scale.missing = std::clamp(1 - static_cast<double>(points.size()) / places, 0.03, 0.5);
+    const auto strays = std::ranges::count_if(points, [](const auto& point) { return point.stray > 0.5; });
+    const auto standing = static_cast<double>(std::ssize(points) - strays);
+    scale.missing = std::clamp(1 - standing / places, 0.03, 0.5);
 }
 
 Sentence doubt_of(const RowMember& member, const PlacedPoint& point, double start, double confidence,

@@ -4,7 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
+#include "pipward/place/detail/likeness.h"
+#include "pipward/place/detail/misreading.h"
+#include "pipward/place/detail/name_pool.h"
 #include "pipward/place/detail/query_text.h"
 
 namespace pipward::place::detail {
@@ -59,6 +63,61 @@ void RemarkPool::find(std::string_view query, Hits& hits) const {
                       .kind = MatchKind::remark,
                       .extent = Extent::part,
                       .source = remark});
+        });
+    }
+}
+
+std::vector<std::string> RemarkPool::vocabulary() const {
+    std::set<std::string_view> words;
+    const std::string_view text = text_;
+    for (std::size_t at = 0; at < text.size();) {
+        const auto end = std::min(text.find_first_of(" \n", at), text.size());
+        if (end > at) {
+            words.insert(text.substr(at, end - at));
+        }
+        at = end + 1;
+    }
+    return {words.begin(), words.end()};
+}
+
+void RemarkPool::find_like(std::string_view query, Hits& hits) const {
+    constexpr std::size_t longest_query = 100;
+    constexpr float a_slip = 0.04F;
+    const auto words = folded_words(query.substr(0, longest_query));
+    // One word, long enough to be known again; more than one are seldom all in one remark.
+    constexpr std::size_t long_enough = 5;
+    if (words.size() != 1 || words.front().size() < long_enough || slips_allowed(words.front()) == 0) {
+        return;
+    }
+    const auto& word = words.front();
+    const int most = slips_allowed(word);
+    const Likeness likeness(word, Eye::forgiving);
+    for (const auto& other : vocabulary()) {
+        const auto misread =
+            likeness.slips_in_all(other) <= most ? misread_whole(word, other) : Misreading{1e3F, 0};
+        if (misread.cost > static_cast<float>(most)) {
+            continue;
+        }
+        find_word(other,
+                  {.score = apart - a_slip * misread.cost,
+                   .kind = MatchKind::remark,
+                   .extent = Extent::like,
+                   .slips = static_cast<std::uint8_t>(misread.letters)},
+                  hits);
+    }
+}
+
+void RemarkPool::find_word(const std::string& word, Hit hit, Hits& hits) const {
+    for (std::uint32_t remark = 0; remark < remarks_.size(); ++remark) {
+        const auto at = folded(remark).find(" " + word);
+        const auto end = at == std::string_view::npos ? at : at + 1 + word.size();
+        if (end == std::string_view::npos || (end < folded(remark).size() && folded(remark)[end] != ' ')) {
+            continue;
+        }
+        hit.source = remark;
+        trees_.each(remark, [&](std::uint32_t tree) {
+            hit.tree = tree;
+            hits.add(hit);
         });
     }
 }

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "pipward/math/distributions.h"
+#include "pipward/place/detail/row_noise.h"
 
 namespace pipward::place::detail {
 namespace {
@@ -44,33 +45,33 @@ double room_at(double along, const TakenRow& row, std::size_t tree, const Holder
 
 struct Contest {
     std::span<const TakenRow> rows;
-    const FittedRows& fit;
+    const RowNoise& noise;
     Holders holders;
 
     // Density across, 1 / m, times the room along; 0 for a row that is not there.
-    double weight(int row, double off, double along, std::size_t tree) const {
-        const auto found = std::ranges::lower_bound(rows, row, {}, &TakenRow::row);
-        if (!std::isfinite(off) || found == rows.end() || found->row != row) {
-            return 0;
+    double weight(const RowChoice& choice, std::size_t tree) const {
+        const double here = error_density(choice.off, noise.across, noise.tails);
+        if (rows.empty()) {
+            return here;
         }
-        return math::normal_density(off, fit.noise) * room_at(along, *found, tree, holders);
+        const auto found = std::ranges::lower_bound(rows, choice.row, {}, &TakenRow::row);
+        return found == rows.end() || found->row != choice.row
+                   ? 0
+                   : here * room_at(choice.number, *found, tree, holders);
     }
 };
 
-/// Bayes' theorem over the row it was in, the two beside that one, and none at all.
-RowOfPoint weighed(const RowPoint& point, std::size_t tree, const Contest& contest) {
-    const auto& was = contest.fit.points[tree];
-    RowOfPoint best = was;
-    double all = share_stray / contest.fit.distance;
+/// Bayes' theorem over the rows it may belong to and none at all.
+RowOfPoint weighed(std::span<const RowChoice> choices, std::size_t tree, const Contest& contest) {
+    RowOfPoint best{{-1}};
+    double all = share_stray / contest.noise.distance;
     double most = -1;
-    for (const auto& [row, off] : {std::pair{was.row, was.off}, std::pair{was.row - 1, was.before},
-                                   std::pair{was.row + 1, was.after}}) {
-        const double weight = contest.weight(row, off, point.along, tree);
+    for (const auto& choice : choices) {
+        const double weight = contest.weight(choice, tree);
         all += weight;
         if (weight > most) {
             most = weight;
-            best.row = row;
-            best.off = off;
+            best.choice = choice;
         }
     }
     best.certainty = std::max(most, 0.0) / all;
@@ -79,9 +80,9 @@ RowOfPoint weighed(const RowPoint& point, std::size_t tree, const Contest& conte
 
 }  // namespace
 
-std::vector<RowOfPoint> weigh_rows(std::span<const RowPoint> points, const FittedRows& fit,
+std::vector<RowOfPoint> weigh_rows(std::span<const std::vector<RowChoice>> points, const RowNoise& noise,
                                    std::span<const TakenRow> rows) {
-    const Contest contest{rows, fit, holders_of(rows)};
+    const Contest contest{rows, noise, holders_of(rows)};
     std::vector<RowOfPoint> result;
     for (std::size_t i = 0; i < points.size(); ++i) {
         result.push_back(weighed(points[i], i, contest));

@@ -4,15 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include "pipward/math/distributions.h"
+#include "pipward/place/detail/row_noise.h"
 
 namespace pipward::place::detail {
 namespace {
 
-// How often two trees are recorded on one spot, and points in a row that belong to no position: 1 in 2000
-// each, common practice, no source.
+// How often two trees are recorded on one spot: 1 in 2000, common practice, no source.
 constexpr double share_doubled = 0.0005;
-constexpr double share_stray = 0.0005;
 
 /// The numbers that a point may have, and the chain's state: the number of the last point placed so far.
 struct Step {
@@ -32,7 +30,8 @@ Step step_at(double along, const PositionScale& scale) {
         const int number = step.first + i;
         const bool exists = number >= scale.lowest && number <= scale.highest;
         step.fit.push_back(
-            exists ? math::normal_density(along - scale.origin - scale.step * number, scale.noise) : 0.0);
+            exists ? error_density(along - scale.origin - scale.step * number, scale.noise, scale.tails)
+                   : 0.0);
     }
     return step;
 }
@@ -67,7 +66,7 @@ void normalise(std::vector<double>& values, std::vector<double>* also = nullptr)
 
 /// 1 / m: strays lie evenly.
 double stray_density(const PositionScale& scale) {
-    return share_stray / scale.step;
+    return scale.stray / scale.step;
 }
 
 void forward(std::vector<Step>& steps, const PositionScale& scale) {

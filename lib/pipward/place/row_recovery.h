@@ -11,6 +11,21 @@
 /// Rows and positions recovered from a cloud of tree points: docs/method.md tells how and how well.
 namespace pipward::place {
 
+/// From where the positions of rows are counted.
+enum class RowBegin {
+    detect,     ///< from the block's common edge where the trees show it; open where they do not
+    edge,       ///< from the block's common edge, also where first trees are missing
+    bent_edge,  ///< from an edge that turns once, as at a cut corner
+    first_tree  ///< each row from its own first tree
+};
+
+/// Whether a row without a tree has a number.
+enum class EmptyRows {
+    ask,    ///< open where there may be one
+    count,  ///< it has
+    skip    ///< it has none: the gap is an alley
+};
+
 /// What is known beforehand of the rows to be found.
 struct RecoveryRule {
     std::optional<double>
@@ -18,7 +33,8 @@ struct RecoveryRule {
     std::optional<Metres> row_distance{};  ///< within 15 %; found where unknown
     std::optional<Metres> spacing{};       ///< within 15 %; found where unknown
     Side rows_to = Side::right;    ///< to which side, seen in the direction of the numbering, rows count
-    bool from_first_tree = false;  ///< each row counts from its first tree, not from the block's common edge
+    RowBegin begin = RowBegin::detect;  ///< from where the positions of each row count
+    EmptyRows empty_rows = EmptyRows::ask;  ///< whether a row without trees has a number
     /// Below it a tree is left open; a tenth of the doubt is borne where the noise is more than a fifth or so
     /// of the spacing or of the row distance, for there the confidence itself is less sure.
     double confidence = 0.97;
@@ -42,6 +58,21 @@ struct RecoveredRow {
     int positions = 0;  ///< 1 or more, up to the last sure tree; 0 where too few trees showed the row
 };
 
+/// One answer to a question, and what follows from it.
+struct RowAnswer {
+    Sentence words{};                   ///< what is the case then
+    std::string option{};               ///< the parameter of row-number that says so
+    std::string value{};                ///< and its value
+    std::vector<NumberedTree> trees{};  ///< as many as points were given: their numbers then
+};
+
+/// The question whose answer settles most.
+struct RowQuestion {
+    Sentence words{};                  ///< a whole question
+    std::vector<RowAnswer> answers{};  ///< two: those that give numbers first
+    std::optional<std::size_t> tree{};  ///< one whose number the answers differ in; none where none has two
+};
+
 /// Rows, and what was decided of each tree. All is 0 or empty but `trees` and `findings` where no rows are
 /// found.
 struct Recovery {
@@ -55,9 +86,11 @@ struct Recovery {
         made_out{};                     ///< by their numbers; empty where rows were known, or none was found
     std::vector<NumberedTree> trees{};  ///< as many as points were given
     Findings findings{};                ///< warnings: what could not be made out, and what to do
+    std::optional<RowQuestion> question{};  ///< nothing where none would settle more
 };
 
-/// From the points alone. Rows must run side by side at even distances; they may bend together.
+/// From the points alone. Rows must run side by side; they may bend, fan out and stand unevenly apart. Where
+/// two readings are likely all that they differ in is left open, and asked.
 Recovery recover_rows(std::span<const LonLat> trees, const RecoveryRule& rule);
 
 /// The same for rows whose lines and spacing are known: `row` counts in the order of `rows`. Only the

@@ -1,24 +1,25 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/tree_index.h"
 
-#include <algorithm>
-#include <limits>
 #include <utility>
 
-#include "pipward/place/address.h"
+#include "pipward/place/detail/field_table.h"
 #include "pipward/place/detail/index_parts.h"
+#include "pipward/place/detail/near_place.h"
 #include "pipward/place/detail/query_text.h"
 
 namespace pipward::place {
 
 struct TreeIndex::Parts {
-    explicit Parts(Orchard book) : orchard(std::move(book)), stands(orchard.trees) {
+    explicit Parts(Orchard book) : orchard(std::move(book)), fields(orchard.trees, names), places(orchard) {
         detail::fill_index(orchard, names, families, remarks);
+        fields.fill();
     }
 
     const Orchard orchard;  // first: the others point into it
     detail::NamePool names;
-    detail::StandTable stands;
+    detail::FieldTable fields;
+    detail::NearTable places;
     detail::FamilyTable families;
     detail::RemarkPool remarks;
 
@@ -27,13 +28,51 @@ struct TreeIndex::Parts {
             case MatchKind::parents:
                 return families.shown(hit.source, hit.tree);
             case MatchKind::address:
-                return address_of(orchard.trees[hit.tree], orchard.rows);
+            case MatchKind::record:
+                return fields.shown(hit, orchard);
             case MatchKind::remark:
                 return verbatim(remarks.shown(hit.source));
             case MatchKind::nearness:
                 return {};
             default:
                 return verbatim(names.shown(hit.source));
+        }
+    }
+
+    // What is there as it was asked for.
+    void find_named(std::string_view query, detail::Hits& hits) const {
+        const auto folded = detail::folded_text(query);
+        names.find_whole(query, hits);
+        names.find_part(query, hits);
+        if (const auto name = detail::without_sort(folded); name != folded) {
+            names.find_whole(name, hits);
+            names.find_part(name, hits);
+        }
+        fields.find(query, detail::Effort::whole, hits);
+        families.find(query, hits);
+        places.find(query, hits);
+    }
+
+    // What may have been meant, the likelier way first: the next is tried where the last has found nothing
+    // good.
+    void find_meant(std::string_view query, detail::Hits& hits) const {
+        const auto folded = detail::folded_text(query);
+        constexpr float whole = 0.9F;
+        constexpr float good = 0.7F;
+        const auto name = detail::without_sort(folded);
+        if (hits.best_score() < whole) {
+            names.find_misread(name, hits);
+        }
+        if (hits.best_score() < good) {
+            fields.find(query, detail::Effort::abbreviated, hits);
+        }
+        if (hits.best_score() < good) {
+            names.find_like(name, hits);
+            fields.find(query, detail::Effort::misspelt, hits);
+        }
+        remarks.find(query, hits);
+        if (hits.empty()) {
+            remarks.find_like(query, hits);
         }
     }
 
@@ -59,37 +98,20 @@ std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit
     if (detail::folded_text(query).empty()) {
         return {};
     }
-    parts_->names.find_whole(query, hits);
-    parts_->names.find_part(query, hits);
-    parts_->stands.find(query, hits);
-    parts_->families.find(query, hits);
-    if (hits.empty()) {
-        parts_->names.find_like(query, hits);
+    if (detail::is_surely_place(query)) {
+        parts_->places.find(query, hits);
+    } else {
+        parts_->find_named(query, hits);
+        parts_->find_meant(query, hits);
     }
-    parts_->remarks.find(query, hits);
     return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
 }
 
 std::vector<FoundTree> TreeIndex::nearest(const OwnPosition& from, std::size_t limit) const {
-    const auto& trees = parts_->orchard.trees;
-    struct Away {
-        double distance = 0;
-        std::size_t tree = 0;
-
-        auto operator<=>(const Away&) const = default;
-    };
-    std::vector<Away> by_distance;
-    for (std::size_t i = 0; i < trees.size(); ++i) {
-        if (trees[i].at) {
-            by_distance.push_back({from.plain_distance(*trees[i].at), i});
-        }
-    }
-    const auto end = by_distance.begin() + static_cast<std::ptrdiff_t>(std::min(limit, by_distance.size()));
-    std::partial_sort(by_distance.begin(), end, by_distance.end());
     std::vector<FoundTree> found;
-    std::transform(by_distance.begin(), end, std::back_inserter(found), [](const auto& entry) {
-        return FoundTree{entry.tree, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}};
-    });
+    for (const auto tree : parts_->places.nearest(from, limit)) {
+        found.push_back({tree, 1.0, {MatchKind::nearness, Extent::whole, 0, {}}});
+    }
     return found;
 }
 

@@ -20,9 +20,10 @@ struct FoundTree {
     Match match;           ///< by what
 };
 
-/// Every way from a search text of a record to trees: labels, accessions, tags, cross codes, parents and
-/// number, block, row and position, words of notes. Built once, asked as often as wanted, by several threads
-/// at once where need be. Removed trees are found like all others.
+/// Every way from a search text of a record to trees: labels, accessions, tags, codes of crosses and lots,
+/// parents and number, block, row and position in words, rootstock and year, coordinates, words of remarks.
+/// Built once, asked as often as wanted, by several threads at once where need be. Removed trees are found
+/// like all others.
 class TreeIndex {
   public:
     /// Takes the orchard in and keeps it; any orchard will do, also an empty one.

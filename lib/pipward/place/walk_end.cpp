@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/walk_end.h"
 
+#include "pipward/place/place_text.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::place {
@@ -18,8 +19,8 @@ std::optional<WalkEnd> walk_end(const Orchard& orchard, const NamedPlace& named,
         }
         return at ? std::optional{WalkEnd{*at, tree}} : std::nullopt;
     }
-    if (const auto place = parse_lat_lon(named.text)) {
-        const auto at = place_on_map(*place, orchard, named, findings);
+    if (const auto place = parse_place(named.text)) {
+        const auto at = place_on_map(place->at, orchard, named, findings);
         return at ? std::optional{WalkEnd{*at, {}}} : std::nullopt;
     }
     findings.push_back(about_parameter(

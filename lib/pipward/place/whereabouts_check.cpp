@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/place/transformation.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::place {
@@ -35,7 +36,7 @@ Finding wrong(Level level, const MapPoint& point, const std::string& field, Sent
 }
 
 std::optional<Finding> told(const PlaceJudge& judge, const MapPoint& point, const std::string& crs,
-                            const std::string& field) {
+                            const std::string& field, const std::string& book_crs) {
     switch (judge(point)) {
         case PlaceDoubt::none:
             break;
@@ -49,20 +50,49 @@ std::optional<Finding> told(const PlaceJudge& judge, const MapPoint& point, cons
                          say("These numbers look like degrees, but {} counts metres.", crs),
                          say("Give their coordinate system: for GNSS degrees, layer-crs EPSG:4326."));
         case PlaceDoubt::exchanged:
-            return wrong(Level::error, point, field,
-                         judge.in_degrees() ? say("Latitude and longitude are swapped: the other way round "
-                                                  "it lies among the book's locations.")
-                                            : say("Easting and northing are swapped: the other way round it "
-                                                  "lies among the book's locations."),
+            return wrong(Level::error, point, field, judge.words_of_exchange(),
                          say("Give the east (longitude, x) first, then the north (latitude, y)."));
         case PlaceDoubt::nowhere:
             return wrong(Level::error, point, field, say("This is no location on the earth in {}.", crs),
                          say("Check the coordinates and their coordinate system: east first, then north."));
+        case PlaceDoubt::outside: {
+            auto [message, remedy] = words_of_outside(*ToEarth(crs)(point), book_crs);
+            return wrong(Level::error, point, field, std::move(message), std::move(remedy));
+        }
     }
     return std::nullopt;
 }
 
 }  // namespace
+
+std::pair<Sentence, Sentence> words_of_outside(const LonLat& place, const std::string& book_crs) {
+    return {say("It lies at latitude {:.4f}, longitude {:.4f}, outside of the area of use of the book's "
+                "coordinate system, {}.",
+                place.lat, place.lon, system_name(book_crs)),
+            say("Check the coordinates and their system. If they are right, make a book with book-new in a "
+                "system for that "
+                "area.")};
+}
+
+Sentence PlaceJudge::words_of_exchange() const {
+    if (known_.empty()) {
+        return in_degrees() ? say("Latitude and longitude are swapped: the other way round it lies in the "
+                                  "area of use of the "
+                                  "book's coordinate system.")
+                            : say("Easting and northing are swapped: the other way round it lies in the area "
+                                  "of use of the "
+                                  "book's coordinate system.");
+    }
+    return in_degrees() ? say("Latitude and longitude are swapped: the other way round it lies among the "
+                              "book's locations.")
+                        : say("Easting and northing are swapped: the other way round it lies among the "
+                              "book's locations.");
+}
+
+bool PlaceJudge::is_home(const std::optional<LonLat>& place) const {
+    constexpr double beyond = 3;  // degrees
+    return place && (!home_ || home_->holds(*place, beyond));
+}
 
 std::vector<MapPoint> places_in(const Orchard& orchard) {
     std::vector<MapPoint> places;
@@ -90,13 +120,15 @@ PlaceDoubt PlaceJudge::operator()(const MapPoint& point) const {
         return PlaceDoubt::degrees;
     }
     const auto place = to_earth_(point);
-    if (place && (known_.empty() || is_near(place, known_))) {
+    const bool home = is_home(place);
+    if (place && (known_.empty() ? home : is_near(place, known_))) {
         return PlaceDoubt::none;
     }
-    if (is_near(to_earth_({point.y, point.x, {}}), known_)) {
+    const auto turned = to_earth_({point.y, point.x, {}});
+    if (known_.empty() ? home_ && is_home(turned) : is_near(turned, known_)) {
         return PlaceDoubt::exchanged;
     }
-    return place ? PlaceDoubt::far : PlaceDoubt::nowhere;
+    return !place ? PlaceDoubt::nowhere : home ? PlaceDoubt::far : PlaceDoubt::outside;
 }
 
 std::optional<Metres> PlaceJudge::away(const MapPoint& point) const {
@@ -112,11 +144,12 @@ std::optional<Metres> PlaceJudge::away(const MapPoint& point) const {
 }
 
 std::optional<Finding> check_whereabouts(std::span<const MapPoint> points, const std::string& crs,
-                                         std::span<const LonLat> known, const std::string& field) {
-    const PlaceJudge judge(crs, known);
+                                         std::span<const LonLat> known, const std::string& field,
+                                         const std::string& book_crs) {
+    const PlaceJudge judge(crs, known, book_crs);
     std::optional<Finding> doubt;
     for (const auto& point : points) {
-        auto finding = told(judge, point, crs, field);
+        auto finding = told(judge, point, crs, field, book_crs);
         if (finding && finding->level == Level::error) {
             return finding;
         }

@@ -183,7 +183,7 @@ struct PollenLot {
     Day collected_on;                   ///< when its flowers were
     std::optional<int> flowers;         ///< collected
     std::optional<Milligrams> mass;     ///< of dry pollen, anther dust and all, as weighed
-    Store store = Store::refrigerator;  ///< where it has been kept ever since
+    Store store = Store::refrigerator;  ///< where it was put first; see store_on()
     /// Relative, in the store, 0..100; kept for people, nothing is calculated from it.
     std::optional<double> humidity_percent;
     std::optional<Day> used_up_on;      ///< the first day on which none is left; empty while there is some
@@ -199,18 +199,58 @@ struct PollenTest {
     int germinated = 0;    ///< of them with a tube
 };
 
-/// Flowers pollinated at one branch on one day. Should rows share a tag, they are of one branch.
+/// Pollen brought from one store to another.
+struct PollenMove {
+    std::int64_t fid = 0;               ///< number of the row
+    std::string lot;                    ///< its code
+    Day moved_on;                       ///< the first day in the new store
+    Store store = Store::refrigerator;  ///< where it went; see store_on()
+    std::optional<std::string> remark;  ///< free words
+};
+
+/// Work at a branch besides pollination and harvest.
+enum class BranchTask {
+    bag,           ///< closed flowers covered
+    emasculate,    ///< anthers taken out of closed flowers
+    unbag,         ///< bags taken off
+    cut_branch,    ///< a donor's branch cut, to be forced
+    indoor_bloom,  ///< the cut branch flowers indoors
+};
+
+/// Work done at a branch: by its tag, or by its tree where it has none yet.
+struct BranchWork {
+    std::int64_t fid = 0;               ///< number of the row
+    BranchTask task = BranchTask::bag;  ///< what was done
+    Day done_on;                        ///< day of the work
+    std::optional<std::string> tree;    ///< label of the tree; empty where the tag tells it
+    std::optional<std::string> cross;   ///< code of the goal; empty where the tag tells it, or for any
+    std::optional<std::string> tag;     ///< of a pollination
+    std::optional<int> flowers;         ///< bagged, emasculated, cut; empty where nobody counted
+    std::optional<std::string> remark;  ///< free words
+};
+
+/// Flowers pollinated at one branch on one day. Its key is tag and day: rows of one tag are rounds on the same
+/// branch; see passes_of().
 struct Pollination {
     std::int64_t fid = 0;  ///< number of the row
-    std::string tag;       ///< its key, as at the branch
+    std::string tag;       ///< as at the branch
     std::string cross;     ///< code of its goal
     std::string tree;      ///< label of a tree of the seed parent
     Day pollinated_on;     ///< day of the work
     int flowers = 0;       ///< worked on that day
     /// Code of the lot whose pollen was used; empty where it was fresh or not noted.
     std::optional<std::string> lot;
-    /// Which round on the same flowers, 1..20; empty counts as the first. Later rounds add no flowers.
+    /// Which round on the same flowers, 1..20; empty: the next one under its tag. Later rounds add no flowers.
     std::optional<int> pass;
+    std::optional<std::string> remark;  ///< free words
+};
+
+/// Fruit that hangs at a tagged branch, counted on the tree.
+struct FruitSetCount {
+    std::int64_t fid = 0;               ///< number of the row
+    std::string tag;                    ///< of the pollination
+    Day counted_on;                     ///< day of the count
+    int fruits = 0;                     ///< in number; 0 where none is left
     std::optional<std::string> remark;  ///< free words
 };
 
@@ -259,6 +299,22 @@ struct SeedWithdrawal {
     std::optional<std::string> remark;  ///< free words
 };
 
+/// The part of the tree at which a trait is scored.
+enum class TraitKind {
+    leaf,   ///< seen on a plant of any age
+    bloom,  ///< at flowers: the tree has bloomed
+    fruit,  ///< at fruit: the tree has fruited
+    tree,   ///< at the plant as a whole: vigour, habit
+};
+
+/// What is known of a trait.
+struct Trait {
+    std::int64_t fid = 0;               ///< number of the row
+    std::string name;                   ///< its key, as in the scores
+    TraitKind kind = TraitKind::fruit;  ///< where it is scored
+    std::optional<std::string> remark;  ///< free words
+};
+
 /// A score given to one tree on one day.
 struct TraitScore {
     std::int64_t fid = 0;               ///< number of the row
@@ -271,7 +327,7 @@ struct TraitScore {
 
 /// A whole book, read.
 struct Orchard {
-    // Out of line: seventeen tables would be taken apart again in every source that holds a book.
+    // Out of line: its tables would be taken apart again in every source that holds a book.
     Orchard();
     Orchard(const Orchard& other);
     Orchard(Orchard&& other) noexcept;
@@ -293,11 +349,15 @@ struct Orchard {
     std::vector<CrossGoal> goals;                      ///< of all seasons
     std::vector<PollenLot> pollen_lots;                ///< used-up ones too
     std::vector<PollenTest> pollen_tests;              ///< of all lots
+    std::vector<PollenMove> pollen_moves;              ///< of all lots
+    std::vector<BranchWork> branch_works;              ///< of all seasons
     std::vector<Pollination> pollinations;             ///< of all seasons
+    std::vector<FruitSetCount> fruit_set_counts;       ///< of all seasons
     std::vector<Fruit> fruits;                         ///< of all seasons
     std::vector<SeedLot> seed_lots;                    ///< done ones too
     std::vector<GerminationCount> germination_counts;  ///< in no order of days
     std::vector<SeedWithdrawal> seed_withdrawals;      ///< in no order of days
+    std::vector<Trait> traits;                         ///< those that the book describes
     std::vector<TraitScore> trait_scores;              ///< of all years
 };
 

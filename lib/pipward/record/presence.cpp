@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/record/presence.h"
 
+#include <algorithm>
+#include <map>
+#include <string_view>
+
 namespace pipward::record {
 namespace {
 
@@ -24,6 +28,34 @@ bool stands_on(const Tree& tree, Day day) {
 
 bool in_hand(const PollenLot& lot, Day day) {
     return lot.collected_on <= day && (!lot.used_up_on || *lot.used_up_on > day);
+}
+
+Store store_on(const PollenLot& lot, const std::vector<PollenMove>& moves, Day day) {
+    const PollenMove* latest = nullptr;
+    for (const auto& move : moves) {
+        const bool counts = move.lot == lot.code && move.moved_on <= day;
+        if (counts && (latest == nullptr || move.moved_on >= latest->moved_on)) {
+            latest = &move;
+        }
+    }
+    return latest == nullptr ? lot.store : latest->store;
+}
+
+std::vector<int> passes_of(const std::vector<Pollination>& works) {
+    std::map<std::string_view, std::vector<std::size_t>> by_tag;
+    for (std::size_t i = 0; i < works.size(); ++i) {
+        by_tag[works[i].tag].push_back(i);
+    }
+    std::vector<int> passes(works.size(), 1);
+    for (auto& [tag, rows] : by_tag) {
+        std::ranges::stable_sort(rows, {}, [&](std::size_t i) { return works[i].pollinated_on; });
+        int last = 0;
+        for (const auto i : rows) {
+            passes[i] = works[i].pass.value_or(last + 1);
+            last = std::max(last, passes[i]);
+        }
+    }
+    return passes;
 }
 
 bool stand_together(const Tree& one, const Tree& other) {

@@ -54,4 +54,25 @@ std::span<const Word<Store>> words(Store) {
     return table;
 }
 
+std::span<const Word<BranchTask>> words(BranchTask) {
+    static constexpr std::array table{
+        Word<BranchTask>{BranchTask::bag, "bag", "closed flowers bagged"},
+        Word<BranchTask>{BranchTask::emasculate, "emasculate", "anthers removed from closed flowers"},
+        Word<BranchTask>{BranchTask::unbag, "unbag", "bags removed"},
+        Word<BranchTask>{BranchTask::cut_branch, "cut_branch", "donor branch cut, to be forced"},
+        Word<BranchTask>{BranchTask::indoor_bloom, "indoor_bloom", "forced branch in bloom indoors"},
+    };
+    return table;
+}
+
+std::span<const Word<TraitKind>> words(TraitKind) {
+    static constexpr std::array table{
+        Word<TraitKind>{TraitKind::leaf, "leaf", "scored on leaves or shoots"},
+        Word<TraitKind>{TraitKind::bloom, "bloom", "scored on flowers"},
+        Word<TraitKind>{TraitKind::fruit, "fruit", "scored on fruit"},
+        Word<TraitKind>{TraitKind::tree, "tree", "scored on the tree as a whole"},
+    };
+    return table;
+}
+
 }  // namespace pipward::record

@@ -17,5 +17,7 @@ std::span<const Word<PlacedBy>> words(PlacedBy);            ///< as above
 std::span<const Word<AccessionKind>> words(AccessionKind);  ///< as above
 std::span<const Word<WeatherSource>> words(WeatherSource);  ///< as above
 std::span<const Word<Store>> words(Store);                  ///< as above
+std::span<const Word<BranchTask>> words(BranchTask);        ///< as above
+std::span<const Word<TraitKind>> words(TraitKind);          ///< as above
 
 }  // namespace pipward::record

@@ -91,6 +91,8 @@ bloom::BloomMethod method_of(MethodChoice choice, const std::vector<bloom::Skill
     switch (choice) {
         case MethodChoice::mean_day:
             return bloom::BloomMethod::mean_day;
+        case MethodChoice::recent_mean:
+            return bloom::BloomMethod::recent_mean;
         case MethodChoice::degree_days:
             return bloom::BloomMethod::degree_days;
         case MethodChoice::chill_then_heat:
@@ -116,6 +118,10 @@ std::optional<Day> mean_day(const bloom::BloomModel& model, const bloom::Need& n
     return anchor_of(latest, place.hemisphere) + static_cast<int>(std::floor(mean + 0.5));
 }
 
+bloom::ForwardGround ground_of(const Place& place, const Past& past) {
+    return {place.orchard, place.station, place.latitude, place.as_of, past.seasons};
+}
+
 }  // namespace
 
 std::span<const Word<MethodChoice>> words(MethodChoice) {
@@ -126,6 +132,8 @@ std::span<const Word<MethodChoice>> words(MethodChoice) {
                            "the average of several heat and chill models"},
         Word<MethodChoice>{MethodChoice::mean_day, "mean_day",
                            "the long-term mean date, whatever the weather"},
+        Word<MethodChoice>{MethodChoice::recent_mean, "recent_mean",
+                           "the mean date of the last 15 springs, whatever the weather"},
         Word<MethodChoice>{MethodChoice::degree_days, "degree_days", "degree-days from a fixed day"},
         Word<MethodChoice>{MethodChoice::chill_then_heat, "chill_then_heat", "a chill threshold, then heat"},
     };
@@ -151,11 +159,14 @@ Past read_past(Place& place, const Step& step) {
     add(place.findings, report.findings);
     Past past;
     past.seasons = std::move(report.seasons);
-    past.stages = bloom::stages_seen(place.orchard, place.station, place.hemisphere, place.as_of).stages;
-    past.curves = bloom::curves_for_observations(past.stages, past.seasons, place.latitude);
+    const auto placed = bloom::stages_seen(place.orchard, place.station, place.hemisphere, place.as_of);
+    past.curves = bloom::curves_for_observations(placed.stages, past.seasons, place.latitude);
     auto seen = bloom::observe(place.orchard, place.station, place.hemisphere, place.as_of, past.curves);
     add(place.findings, seen.findings);
     past.observations = std::move(seen.observations);
+    past.stages = std::move(seen.stages);
+    past.not_yet = std::move(seen.not_yet);
+    past.ladders = std::move(seen.ladders);
     return past;
 }
 
@@ -172,10 +183,31 @@ std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const 
     });
 }
 
+std::vector<bloom::ForwardScore> score_forward(Place& place, const Past& past,
+                                               const bloom::ForwardRequest& request, const Step& step) {
+    const auto progress = [&](double share) {
+        step(fit_begins * share, say("Forecasting past seasons"));
+        return true;
+    };
+    return carrying(place.findings, [&] {
+        return bloom::forward_scores(bloom::forward_cases(ground_of(place, past), request, progress));
+    });
+}
+
+std::vector<cross::MeetingScore> score_meetings(Place& place, const Past& past,
+                                                const bloom::ForwardRequest& request, const Step& step) {
+    const auto progress = [&](double share) {
+        step(share, say("Forecasting past meetings"));
+        return true;
+    };
+    return carrying(place.findings,
+                    [&] { return cross::meeting_scores(ground_of(place, past), request, progress); });
+}
+
 Fitted fit_past(Place& place, const Past& past, MethodChoice choice, const Step& step) {
     Fitted fitted;
     if (choice == MethodChoice::best) {
-        fitted.scores = score_past(place, past, {}, step);
+        fitted.scores = score_past(place, past, {{}, {}, false, true}, step);
     }
     step(fit_begins, say("Fitting the requirements"));
     fitted.model = carrying(place.findings, [&] {
@@ -208,7 +240,7 @@ bloom::BloomForecast forecast_season(Place& place, const Past& past, const bloom
         add(place.findings, current.findings);
         return bloom::forecast_bloom(
             model, {current, place.as_of, past.seasons, place.latitude, place.station, place.orchard.trees,
-                    place.orchard.accessions, past.stages});
+                    place.orchard.accessions, past.stages, past.not_yet, past.ladders});
     });
 }
 

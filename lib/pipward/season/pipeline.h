@@ -9,7 +9,9 @@
 #include <vector>
 
 #include "pipward/bloom/forecast.h"
+#include "pipward/bloom/forward.h"
 #include "pipward/bloom/skill.h"
+#include "pipward/cross/meeting_skill.h"
 #include "pipward/cross/plan.h"
 #include "pipward/record/orchard.h"
 #include "pipward/record/words.h"
@@ -51,6 +53,8 @@ struct Past {
     bloom::CurvesOf curves;                        ///< of every season at every offset at which a note stands
     std::vector<bloom::Observation> observations;  ///< full bloom as the notes tell it
     std::vector<bloom::StageSeen> stages;          ///< every note that could be placed, this season's too
+    std::vector<bloom::NotYet> not_yet;            ///< notes that no flower was open yet, this season's too
+    bloom::Ladders ladders;  ///< how each species goes through bloom, learned from its notes
 };
 /// Adds to the place's findings what is odd in the weather and the notes; throws nothing of its own.
 Past read_past(Place& place, const Step& step = quietly());
@@ -59,11 +63,23 @@ Past read_past(Place& place, const Step& step = quietly());
 std::vector<bloom::SkillScore> score_past(Place& place, const Past& past, const bloom::SkillRequest& request,
                                           const Step& step = quietly());
 
+/// The past springs forecast forward in time, from what was known on the days of issue; `past` is what they
+/// are replayed from. Throws Error (input) where nothing can be learned from.
+std::vector<bloom::ForwardScore> score_forward(Place& place, const Past& past,
+                                               const bloom::ForwardRequest& request,
+                                               const Step& step = quietly());
+
+/// The probabilities that two accessions meet, as forecast forward in time; else as score_forward().
+std::vector<cross::MeetingScore> score_meetings(Place& place, const Past& past,
+                                                const bloom::ForwardRequest& request,
+                                                const Step& step = quietly());
+
 /// Which way of forecasting: a fixed one, or the one that did best on the orchard's own past.
 enum class MethodChoice {
     best,             ///< the one with the smallest error on the orchard's own past
     averaged,         ///< bloom::BloomMethod::averaged, whatever the past says; below likewise
     mean_day,         ///< the long-run mean day
+    recent_mean,      ///< the mean day of the last 15 springs
     degree_days,      ///< from a fixed day
     chill_then_heat,  ///< the best-fitting chill threshold and heat curve
 };

@@ -25,7 +25,7 @@ std::vector<std::string> usual_parents(const OrchardIndex& book, Day as_of) {
     for (const auto& accession : book.orchard().accessions) {
         const bool is_parent =
             accession.kind == AccessionKind::cultivar || accession.kind == AccessionKind::selection;
-        if (is_parent && book.has_tree(accession.name, as_of)) {
+        if (is_parent && (book.orchard().trees.empty() || book.has_tree(accession.name, as_of))) {
             names.push_back(accession.name);
         }
     }

@@ -13,7 +13,9 @@ namespace pipward::season {
 
 /// Who may be crossed, and what their seedlings are to be.
 struct ParentWish {
-    std::string names;  ///< separated by commas; empty: every cultivar and selection with a living tree
+    /// Separated by commas; empty: every cultivar and selection with a living tree, or all of them where the
+    /// book has no trees.
+    std::string names;
     /// Of the traits wished for; empty: none, and merits stay empty.
     std::vector<lineage::TraitWeight> weights;
     std::string better_than;  ///< empty: the best of the parents

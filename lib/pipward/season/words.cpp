@@ -114,6 +114,8 @@ Sentence method_words(bloom::BloomMethod value) {
             return say("average of many chill and heat models");
         case bloom::BloomMethod::mean_day:
             return say("long-term mean date");
+        case bloom::BloomMethod::recent_mean:
+            return say("mean date of the last 15 springs");
         case bloom::BloomMethod::degree_days:
             return say("degree-days from a fixed day");
         case bloom::BloomMethod::chill_then_heat:

@@ -32,19 +32,17 @@ CrossTally* find(const ByCross& crosses, std::string_view code) {
     return found == crosses.end() ? nullptr : found->second;
 }
 
-/// Flowers pollinated twice are the same flowers.
-bool is_first_pass(const Pollination& work) {
-    return work.pass.value_or(1) == 1;
-}
-
 std::map<std::string, CrossTally*> add_flowers(const ByCross& crosses, const Orchard& orchard, Day as_of) {
     std::map<std::string, CrossTally*> tags;
-    for (const auto& work : orchard.pollinations) {
+    const auto passes = passes_of(orchard.pollinations);
+    for (std::size_t i = 0; i < passes.size(); ++i) {
+        const auto& work = orchard.pollinations[i];
         auto* tally = find(crosses, work.cross);
         if (tally == nullptr || work.pollinated_on > as_of) {
             continue;
         }
-        if (is_first_pass(work)) {
+        // Flowers pollinated twice are the same flowers.
+        if (passes[i] == 1) {
             tally->flowers.add(work.flowers);
             tally->tags.push_back(&work);
         }
@@ -165,6 +163,18 @@ std::vector<CrossTally> tally_crosses(const Orchard& orchard, Day as_of) {
     add_lots(crosses, orchard, as_of);
     add_seedlings(crosses, orchard, as_of);
     return tallies;
+}
+
+int seedlings_without_place(const CrossTally& tally) {
+    return std::max(0, tally.germinated.count.value_or(0) - tally.planted.count.value_or(0));
+}
+
+int withdrawn_without_place(const CrossTally& tally) {
+    int withdrawn = 0;
+    for (const auto& course : tally.lots) {
+        withdrawn += course.out - course.out_ungerminated;
+    }
+    return std::max(0, withdrawn - tally.planted.count.value_or(0));
 }
 
 std::optional<SeedStep> failed_at(const CrossTally& tally) {

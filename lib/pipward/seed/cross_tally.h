@@ -53,6 +53,11 @@ struct CrossTally {
 /// Of every cross that the book has, in its order.
 std::vector<CrossTally> tally_crosses(const Orchard& orchard, Day as_of);
 
+/// Seedlings that germinated and have no numbered position.
+int seedlings_without_place(const CrossTally& tally);
+/// Those of them that were withdrawn from their lots, potted as a rule.
+int withdrawn_without_place(const CrossTally& tally);
+
 /// The step at which a cross is known to have come to nothing: the first whose whole count is zero.
 std::optional<SeedStep> failed_at(const CrossTally& tally);
 

@@ -5,6 +5,8 @@
 #include <map>
 
 #include "pipward/record/presence.h"
+#include "pipward/seed/detail/rootstock.h"
+#include "pipward/seed/detail/trait_kind.h"
 
 namespace pipward::seed {
 namespace {
@@ -15,7 +17,7 @@ int year_of(Day day) {
 
 struct Seen {
     std::map<std::string, int> counted;  ///< year of the first germinated seed of a cross
-    std::map<std::string, int> at_tree;  ///< year of the first bloom or score at a tree
+    std::map<std::string, int> at_tree;  ///< year of the first bloom, or score of bloom or fruit, at a tree
 };
 
 void see(std::map<std::string, int>& years, const std::string& name, Day day) {
@@ -38,7 +40,7 @@ Seen seen_until(const OrchardIndex& book, Day as_of) {
         }
     }
     for (const auto& score : orchard.trait_scores) {
-        if (score.scored_on <= as_of) {
+        if (score.scored_on <= as_of && detail::shows_bloom(detail::kind_of_trait(orchard, score.trait))) {
             see(seen.at_tree, score.tree, score.scored_on);
         }
     }
@@ -61,13 +63,6 @@ bool tell_sowing(FirstFruit& fruit, const OrchardIndex& book, const Seen& seen) 
         return false;
     }
     return true;
-}
-
-/// Quince keeps a pear small as dwarfing stocks do an apple.
-bool is_dwarfing(const std::optional<std::string>& rootstock) {
-    return rootstock &&
-           (rootstock->find("dwarf") != std::string::npos || rootstock->find("quince") != std::string::npos ||
-            rootstock->find("Quince") != std::string::npos || rootstock->find("Dwarf") != std::string::npos);
 }
 
 FruitState state_in(int year, const FirstFruit& fruit) {
@@ -111,7 +106,7 @@ FirstFruits first_fruits(const Orchard& orchard, int year, Day as_of) {
             fruit.seen = found->second;
         }
         fruit.pear = genus_of(book, tree.accession.value_or("")).starts_with("Pyrus");
-        fruit.dwarfed = is_dwarfing(tree.rootstock);
+        fruit.dwarfed = detail::is_dwarfing(tree.rootstock.value_or(""));
         if (tell_sowing(fruit, book, seen)) {
             tell_years(fruit, year);
             all.seedlings.push_back(fruit);

@@ -27,7 +27,7 @@ inline constexpr int years_off_on_dwarfing_stock = 2;
 
 /// Where a seedling stands in the year asked about; years are those of FirstFruit.
 enum class FruitState {
-    bloomed,   ///< stage 60 or later was noted at it, or its fruit was scored
+    bloomed,   ///< stage 60 or later was observed at it, or its flowers or fruit were scored
     young,     ///< not before `from`
     possible,  ///< from `from` on, before `expected`
     due,       ///< in the expected year
@@ -52,12 +52,11 @@ struct FirstFruit {
     int sown = 0;                          ///< year
     SownBy sown_by = SownBy::planting;     ///< what tells `sown`
     bool pear = false;                     ///< of the genus Pyrus; all else is calculated as an apple
-    /// Its rootstock's name holds "dwarf" or "quince"; a stock's number tells nothing.
-    bool dwarfed = false;
+    bool dwarfed = false;                  ///< is_dwarfing() says so of its rootstock
     int expected = 0;                      ///< year of the first fruit that a planner counts with
     int from = 0;                          ///< the first year in which it may fruit
     int to = 0;                            ///< the last year in which it is not overdue
-    std::optional<int> seen;               ///< year of the first bloom or score noted
+    std::optional<int> seen;               ///< year of the first bloom, or score of flowers or fruit
     FruitState state = FruitState::young;  ///< in the year asked about
 };
 

@@ -2,33 +2,12 @@
 #include "pipward/seed/harvest.h"
 
 #include <algorithm>
-#include <map>
-#include <set>
-#include <tuple>
 
 #include "pipward/record/orchard_index.h"
+#include "pipward/seed/waiting_tags.h"
 
 namespace pipward::seed {
 namespace {
-
-/// The last work on each tag that still hangs.
-std::map<std::string, const Pollination*> hanging(const Orchard& orchard, Day as_of) {
-    std::set<std::string> harvested;
-    for (const auto& fruit : orchard.fruits) {
-        if (fruit.harvested_on <= as_of) {
-            harvested.insert(fruit.tag);
-        }
-    }
-    std::map<std::string, const Pollination*> tags;
-    for (const auto& work : orchard.pollinations) {
-        const bool hangs = work.pollinated_on <= as_of && work.pollinated_on > as_of - longest_hanging_days;
-        if (hangs && !harvested.contains(work.tag)) {
-            auto& last = tags[work.tag];
-            last = last == nullptr || last->pollinated_on < work.pollinated_on ? &work : last;
-        }
-    }
-    return tags;
-}
 
 TagToHarvest tag_of(const Pollination& work, const OrchardIndex& book, const FullBloomOf& bloom_of) {
     TagToHarvest tag;
@@ -49,7 +28,7 @@ TagToHarvest tag_of(const Pollination& work, const OrchardIndex& book, const Ful
 std::vector<TagToHarvest> tags_to_harvest(const Orchard& orchard, Day as_of, const FullBloomOf& bloom_of) {
     const OrchardIndex book(orchard);
     std::vector<TagToHarvest> tags;
-    for (const auto& [tag, work] : hanging(orchard, as_of)) {
+    for (const auto& [tag, work] : waiting_tags(orchard, as_of, longest_hanging_days)) {
         tags.push_back(tag_of(*work, book, bloom_of));
     }
     std::ranges::stable_sort(tags, {}, [](const TagToHarvest& tag) { return tag.days.from; });

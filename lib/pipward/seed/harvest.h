@@ -48,8 +48,7 @@ struct TagToHarvest {
     bool hangs_late() const { return days.ripe_days >= late_group_days; }
 };
 
-/// Tags worked by `as_of` of which no fruit was noted by then, by first day, then tag. A tag worked twice is
-/// one tag. Where a tree's full bloom is told less sharply than the day of the work tells it, that day
+/// The tags that waiting_tags() tells, by first day, then tag. Where a tree's full bloom is told less sharply than the day of the work tells it, that day
 /// counts.
 std::vector<TagToHarvest> tags_to_harvest(const Orchard& orchard, Day as_of, const FullBloomOf& bloom_of);
 

@@ -113,6 +113,10 @@ int not_germinated(const LotCourse& course) {
     return std::max(0, course.lot->seeds - std::max(course.out, course.germinated.value_or(0)));
 }
 
+int germinated_in_lot(const LotCourse& course) {
+    return std::max(0, course.germinated.value_or(0) - (course.out - course.out_ungerminated));
+}
+
 std::vector<const LotCourse*> lots_on_hand(const std::vector<LotCourse>& courses, const std::string& cross,
                                            Day as_of) {
     std::vector<const LotCourse*> lots;

@@ -30,6 +30,8 @@ std::vector<LotCourse> lot_courses(const Orchard& orchard, Day as_of);
 int on_hand(const LotCourse& course);
 /// Those of them to give away or to sow: seed that germinated and was not taken out yet is none.
 int not_germinated(const LotCourse& course);
+/// Seed that germinated and has not left the lot.
+int germinated_in_lot(const LotCourse& course);
 /// Since when the lot is there: washed, else stratified.
 std::optional<Day> there_since(const LotCourse& course);
 

@@ -13,6 +13,7 @@ namespace {
 constexpr int days_to_wash = 28;
 constexpr int days_from_harvest_to_end_of_stratification = 180;
 constexpr int days_to_pot = 14;
+constexpr int days_in_pots = 400;
 
 NextWork due(SeedWork work, std::optional<Day> from, std::optional<Day> to, Day as_of, Sentence why) {
     return {work, from, to, to && *to < as_of, std::move(why)};
@@ -55,8 +56,13 @@ bool lies_in_stratification(const LotCourse& course) {
     return course.lot->stratified_from && !course.germinated && course.out < course.lot->seeds;
 }
 
-bool has_seed_to_pot(const LotCourse& course) {
-    return course.germinated && course.out < *course.germinated;
+// Seedlings in rows that nobody withdrew from a lot: they left it all the same.
+int planted_without_withdrawal(const CrossTally& tally) {
+    int withdrawn = 0;
+    for (const auto& course : tally.lots) {
+        withdrawn += course.out - course.out_ungerminated;
+    }
+    return std::max(0, tally.planted.count.value_or(0) - withdrawn);
 }
 
 NextWork cooling(const LotCourse& course, const CrossStratificationNeed& need, Day as_of) {
@@ -76,28 +82,57 @@ NextWork sowing(const LotCourse& course, const CrossStratificationNeed& need, Da
                    course.lot->code, to_iso(begin), need.least_days));
 }
 
-NextWork potting(const LotCourse& course, Day as_of) {
+NextWork potting(const LotCourse& course, int seeds, Day as_of) {
     const Day counted = *course.counted_on;
     return due(SeedWork::pot, counted, counted + days_to_pot, as_of,
-               say("{} seeds of lot {} had germinated on {}, {} were withdrawn.", *course.germinated,
-                   course.lot->code, to_iso(counted), course.out));
+               seeds == 1 ? say("1 germinated seed of lot {} is still in it, by the count of {}.",
+                                course.lot->code, to_iso(counted))
+                          : say("{} germinated seeds of lot {} are still in it, by the count of {}.", seeds,
+                                course.lot->code, to_iso(counted)));
+}
+
+std::optional<Day> last_count(const CrossTally& tally) {
+    std::optional<Day> last;
+    for (const auto& course : tally.lots) {
+        last = std::max(last, course.counted_on);
+    }
+    return last;
+}
+
+// What stood in pots beside a planted family for longer was given away, or is dead.
+bool wants_planting(const CrossTally& tally, Day as_of) {
+    if (seedlings_without_place(tally) == 0) {
+        return false;
+    }
+    const auto counted = last_count(tally);
+    return !tally.planted.count || (counted && as_of - *counted <= days_in_pots);
 }
 
 NextWork planting(const CrossTally& tally) {
+    const int seedlings = seedlings_without_place(tally);
     NextWork work;
     work.work = SeedWork::plant;
-    work.why = say("{} seeds germinated and none has a numbered position yet.", *tally.germinated.count);
+    work.why = !tally.planted.count
+                   ? say("{} seeds germinated and none has a numbered position yet.", seedlings)
+               : seedlings == 1 ? say("1 more seedling has no numbered position yet.")
+                                : say("{} more seedlings have no numbered position yet.", seedlings);
     return work;
 }
 
-std::optional<NextWork> work_at(const LotCourse& course, const CrossStratificationNeed& need, Day as_of) {
+// `planted` are seedlings in rows that are not drawn from a lot yet.
+std::optional<NextWork> work_at(const LotCourse& course, const CrossStratificationNeed& need, Day as_of,
+                                int& planted) {
     if (waits_for_stratification(course)) {
         return of_lot(cooling(course, need, as_of), course);
     }
     if (lies_in_stratification(course)) {
         return of_lot(sowing(course, need, as_of), course);
     }
-    return has_seed_to_pot(course) ? std::optional{of_lot(potting(course, as_of), course)} : std::nullopt;
+    const int in_lot = germinated_in_lot(course);
+    const int covered = std::min(in_lot, planted);
+    planted -= covered;
+    return in_lot > covered ? std::optional{of_lot(potting(course, in_lot - covered, as_of), course)}
+                            : std::nullopt;
 }
 
 }  // namespace
@@ -122,12 +157,13 @@ std::vector<NextWork> work_of_cross(const CrossTally& tally, const OrchardIndex&
     }
     std::vector<NextWork> works;
     const auto need = stratification_need_of_cross(*tally.goal, book);
+    int planted = planted_without_withdrawal(tally);
     for (const auto& course : tally.lots) {
-        if (auto work = work_at(course, need, as_of)) {
+        if (auto work = work_at(course, need, as_of, planted)) {
             works.push_back(std::move(*work));
         }
     }
-    if (tally.germinated.count.value_or(0) > 0 && !tally.planted.count) {
+    if (wants_planting(tally, as_of)) {
         works.push_back(planting(tally));
     }
     std::ranges::stable_sort(works, {}, &NextWork::work);

@@ -34,8 +34,8 @@ struct NextWork {
 
 /// The earliest step that is still to do. Harvest days are calculated from the days on which the flowers were
 /// worked, which is full bloom give or take a few days; washing within four weeks of harvest; cold early
-/// enough to end half a year after harvest; potting within two weeks of the count (common practice, no
-/// source).
+/// enough to end half a year after harvest; potting within two weeks of the count; seedlings left over from a
+/// planted family are planted within 400 days of the last count or not at all (common practice, no source).
 NextWork next_work(const CrossTally& tally, const OrchardIndex& book, Day as_of);
 
 /// All that is to be done with a cross now, lot by lot, the earliest step first. Harvest is told of the cross

@@ -3,7 +3,10 @@
 
 #include <fmt/format.h>
 
+#include <map>
+
 #include "pipward/record/descent.h"
+#include "pipward/seed/detail/drawn_seed.h"
 #include "pipward/seed/detail/seedling_numbers.h"
 
 namespace pipward::seed {
@@ -79,12 +82,15 @@ PlantedRecords planted_records(const std::vector<Planted>& planted, const Orchar
                                const PlantingMark& mark) {
     const OrchardIndex book(orchard);
     PlantedRecords records;
+    std::map<std::string, int> seedlings;  // by cross
     for (const auto& one : planted) {
         if (one.goal != nullptr) {
+            ++seedlings[one.goal->code];
             records.accessions.push_back(accession_of(one, book, mark));
         }
         records.trees.push_back(tree_of(one, mark));
     }
+    records.withdrawals = detail::seed_drawn(seedlings, orchard, mark);
     return records;
 }
 

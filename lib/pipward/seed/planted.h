@@ -35,10 +35,11 @@ struct PlantingMark {
 };
 
 /// A planting as the orchard keeps it: the seedlings as accessions with both parents and the seed parent's
-/// species, and everything planted as trees with computed places.
+/// species, everything planted as trees with computed places, and the seed that left its lots with them.
 struct PlantedRecords {
     std::vector<Accession> accessions;
     std::vector<Tree> trees;
+    std::vector<SeedWithdrawal> withdrawals;  ///< as seed_drawn() tells them
 };
 PlantedRecords planted_records(const std::vector<Planted>& planted, const Orchard& orchard,
                                const PlantingMark& mark);

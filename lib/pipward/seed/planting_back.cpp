@@ -50,6 +50,9 @@ Findings what_refers(const Orchard& orchard, const Names& names) {
     for (const auto& work : orchard.pollinations) {
         check("pollination", names.trees, work.tree);
     }
+    for (const auto& work : orchard.branch_works) {
+        check("branch_work", names.trees, work.tree);
+    }
     for (const auto& score : orchard.trait_scores) {
         check("trait_score", names.trees, score.tree);
     }
@@ -101,6 +104,11 @@ PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& re
     for (const auto& accession : orchard.accessions) {
         if (accession.remark == remark) {
             rows.accessions.push_back(&accession);
+        }
+    }
+    for (const auto& withdrawal : orchard.seed_withdrawals) {
+        if (withdrawal.remark == remark) {
+            rows.withdrawals.push_back(&withdrawal);
         }
     }
     return rows;

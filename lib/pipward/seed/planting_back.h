@@ -16,9 +16,10 @@ std::string planting_remark(const std::string& name);
 struct PlantingRows {
     std::vector<const Tree*> trees;            ///< never null; in the order of the book
     std::vector<const Accession*> accessions;  ///< likewise
+    std::vector<const SeedWithdrawal*> withdrawals;  ///< likewise
 };
 
-/// Every tree and accession that bears the note. Throws Error (input) with all findings where there is none,
+/// Every tree, accession and seed withdrawal that bears the remark. Throws Error (input) with all findings where there is none,
 /// or where something was noted of one of them since; then nothing may be taken out.
 PlantingRows planting_to_take_back(const Orchard& orchard, const std::string& remark);
 

@@ -46,14 +46,10 @@ std::optional<std::map<std::string, std::optional<int>>> parse_crosses(std::stri
     return wanted;
 }
 
-int without_place(const CrossTally& tally) {
-    return std::max(0, tally.germinated.count.value_or(0) - tally.planted.count.value_or(0));
-}
-
 Finding more_than_germinated(const CrossTally& tally, int wanted) {
     return about_parameter("crosses", fmt::format("{}={}", tally.goal->code, wanted),
                            say("Only {} seeds of cross {} germinated and have no position yet.",
-                               without_place(tally), tally.goal->code),
+                               seedlings_without_place(tally), tally.goal->code),
                            say("Choose fewer, or record the germination first."));
 }
 
@@ -74,10 +70,10 @@ std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard&
             continue;
         }
         const auto asked = all ? std::nullopt : found->second;
-        if (asked && *asked > without_place(tally)) {
+        if (asked && *asked > seedlings_without_place(tally)) {
             findings.push_back(more_than_germinated(tally, *asked));
         }
-        if (const int seedlings = asked.value_or(without_place(tally)); seedlings > 0) {
+        if (const int seedlings = asked.value_or(seedlings_without_place(tally)); seedlings > 0) {
             families.push_back({tally.goal, seedlings});
         }
         wanted.erase(tally.goal->code);

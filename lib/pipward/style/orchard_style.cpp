@@ -35,6 +35,8 @@ std::vector<RowName> row_names(const Wording& wording) {
         {"bloom_window", R"(coalesce("tree" || ', ', '') || "accession")"},
         {"bloom_model", R"("accession")"},
         {"bloom_skill", R"(replace("method", '_', ' '))"},
+        {"bloom_left_out", R"(replace("method", '_', ' '))"},
+        {"meeting_skill", R"(replace("way", '_', ' '))"},
         {"cross_outlook", R"("cross" || ', ' || "way")"},
         {"row_position",
          detail::phrase(say("{}, row {}, position {}", value("block"), value("row"), value("position")),

@@ -19,7 +19,9 @@ struct GroupForm {
 const std::vector<GroupForm>& group_forms() {
     static const std::vector<GroupForm> forms{
         {say("Today's work"), true, {"field_task", "pollen_task", "cross_outlook"}},
-        {say("Bloom"), true, {"bloom_window", "bloom_model", "bloom_skill"}},
+        {say("Bloom"),
+         true,
+         {"bloom_window", "bloom_model", "bloom_skill", "bloom_left_out", "meeting_skill"}},
         {say("Trees"),
          true,
          {"tree_number", "first_fruiting", "tree", "row_position", "tree_row", "block", "station"}},

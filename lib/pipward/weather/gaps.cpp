@@ -28,22 +28,41 @@ void fill(Days& days, std::size_t begin, std::size_t end) {
     }
 }
 
-}  // namespace
+bool lies_in_winter(const Gap& gap, Hemisphere hemisphere) {
+    const Day last = gap.first + gap.length - 1;
+    const Day anchor = anchor_of(season_of(last, hemisphere), hemisphere);
+    return gap.first - anchor >= season_first && last - anchor <= winter_rest_ends;
+}
 
-GapReport fill_gaps(const DailySeries& series, int longest) {
+// `longest` tells the longest gap to be filled where a gap lies.
+template <class Longest>
+GapReport fill_up_to(const DailySeries& series, Longest longest) {
     GapReport report{series, {}};
     Days& days = report.series.days;
     std::size_t begin = next_where(days, next_where(days, 0, true), false);
     for (std::size_t end = next_where(days, begin, true); end < days.size();
          end = next_where(days, begin, true)) {
-        const int length = static_cast<int>(end - begin);
-        report.gaps.push_back({series.first + static_cast<int>(begin), length, length <= longest});
-        if (length <= longest) {
+        Gap gap{series.first + static_cast<int>(begin), static_cast<int>(end - begin)};
+        gap.filled = gap.length <= longest(gap);
+        if (gap.filled) {
             fill(days, begin, end);
         }
+        report.gaps.push_back(gap);
         begin = next_where(days, end, false);
     }
     return report;
+}
+
+}  // namespace
+
+GapReport fill_gaps(const DailySeries& series, int longest) {
+    return fill_up_to(series, [&](const Gap&) { return longest; });
+}
+
+GapReport fill_gaps(const DailySeries& series, Hemisphere hemisphere) {
+    return fill_up_to(series, [&](const Gap& gap) {
+        return lies_in_winter(gap, hemisphere) ? longest_filled_winter_gap : longest_filled_gap;
+    });
 }
 
 }  // namespace pipward::weather

@@ -40,6 +40,33 @@ DailySeries kept(const DailySeries& series, Keep keep) {
     return result;
 }
 
+// A day or two that lack at a season's edge are as good as the day beside them: few days of early autumn, or
+// the last one of April, decide nothing.
+constexpr int most_missing_at_start = 5;
+constexpr int most_missing_at_end = 1;
+
+DailySeries with_whole_edges(DailySeries series, Hemisphere hemisphere) {
+    if (series.days.empty()) {
+        return series;
+    }
+    const SeasonSpan first = span_of(season_of(series.first, hemisphere), hemisphere);
+    const int late = series.first - first.first;
+    if (late > 0 && late <= most_missing_at_start) {
+        auto reading = series.days.front();
+        reading->origin = DayOrigin::interpolated;
+        series.days.insert(series.days.begin(), static_cast<std::size_t>(late), reading);
+        series.first = first.first;
+    }
+    const Day end = series.end() - 1;
+    const int lacking = span_of(season_of(end, hemisphere), hemisphere).needed - end;
+    if (lacking > 0 && lacking <= most_missing_at_end) {
+        auto reading = series.days.back();
+        reading->origin = DayOrigin::interpolated;
+        series.days.insert(series.days.end(), static_cast<std::size_t>(lacking), reading);
+    }
+    return series;
+}
+
 std::vector<DayExtremes> unbroken_days(const DailySeries& series, Day first, Day last) {
     std::vector<DayExtremes> days;
     for (Day day = first; day <= last; day = day + 1) {
@@ -145,8 +172,9 @@ void warn_of_missing_days(CurrentSeason& current, Day wanted) {
 }  // namespace
 
 SeasonsReport past_seasons(const DailySeries& station, Hemisphere hemisphere, Day as_of) {
-    const GapReport known = fill_gaps(kept(
-        station, [&](Day day, DayOrigin origin) { return day <= as_of && origin != DayOrigin::forecast; }));
+    const auto observed = kept(
+        station, [&](Day day, DayOrigin origin) { return day <= as_of && origin != DayOrigin::forecast; });
+    const GapReport known = fill_gaps(with_whole_edges(observed, hemisphere), hemisphere);
     SeasonsReport report;
     if (known.series.days.empty()) {
         return report;
@@ -175,9 +203,10 @@ SeasonsReport past_seasons(const DailySeries& station, Hemisphere hemisphere, Da
 CurrentSeason current_season(const DailySeries& station, Season season, Hemisphere hemisphere, Day as_of) {
     const SeasonSpan span = span_of(season, hemisphere);
     const Day until = std::min(as_of, span.last);
-    const GapReport known = fill_gaps(kept(station, [&](Day day, DayOrigin origin) {
+    const auto told = kept(station, [&](Day day, DayOrigin origin) {
         return day <= until || (day <= span.last && origin == DayOrigin::forecast);
-    }));
+    });
+    const GapReport known = fill_gaps(told, hemisphere);
     const Day observed = std::min(last_observed(known.series, span.first - 1), until);
     if (observed >= span.first) {
         if (Findings gaps = spoiling_gaps(known, season, span.first, observed); !gaps.empty()) {

@@ -1167,10 +1167,6 @@
         <translation>Für Akzessionen, zu denen der Layer sie nicht angibt: Apfel, Birne (apple, pear) oder ein botanischer Name.</translation>
     </message>
     <message>
-        <source>Of the layer, as in EPSG:25832, where the layer does not give it.</source>
-        <translation>Des Layers, wie EPSG:25832, falls er es nicht selbst angibt.</translation>
-    </message>
-    <message>
         <source>Location: easting or longitude</source>
         <translation>Lage: Ostwert oder geografische Länge</translation>
     </message>
@@ -1201,10 +1197,6 @@
     <message>
         <source>Imported instead</source>
         <translation>Stattdessen importiert</translation>
-    </message>
-    <message>
-        <source>Imports your own layer of trees, accessions, rows or blocks into the book. Its fields are recognised by their names and values and shown with what would happen to every feature; with write everything is added at once, or nothing if there is an error. Existing rows of the book are never changed, nor is your layer.</source>
-        <translation>Importiert einen eigenen Layer mit Bäumen, Akzessionen, Reihen oder Quartieren ins Buch. Seine Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jedem Objekt geschähe; mit write kommt alles auf einmal dazu, bei einem Fehler nichts. Vorhandene Zeilen des Buchs werden nie geändert, der Layer auch nicht.</translation>
     </message>
     <message>
         <source>The block of rows or trees that do not name theirs.</source>
@@ -1601,10 +1593,6 @@
     <message>
         <source>End of bloom, median</source>
         <translation>Blühende, Median</translation>
-    </message>
-    <message>
-        <source>Errors of each forecast method for full bloom in seasons left out of the fit.</source>
-        <translation>Fehler jedes Vorhersageverfahrens für die Vollblüte in Saisons, die nicht zur Anpassung dienten.</translation>
     </message>
     <message>
         <source>Field</source>
@@ -2133,10 +2121,6 @@
     <message>
         <source>Shows for every cross goal of the season whether its pollen can be available while the seed parent&apos;s flowers are receptive, by each way to obtain it, with dates, amounts, S-alleles, kinship and the reasons.</source>
         <translation>Zeigt für jedes Kreuzungsziel der Saison, ob sein Pollen verfügbar sein kann, solange die Blüten der Mutter empfängnisfähig sind: für jeden Weg zum Pollen, mit Tagen, Mengen, S-Allelen, Verwandtschaft und Begründung.</translation>
-    </message>
-    <message>
-        <source>Shows how well each method forecasts full bloom in this orchard: every past season is left out in turn, forecast from the others and compared with the observations.</source>
-        <translation>Zeigt, wie gut jedes Verfahren die Vollblüte in diesem Obstgarten vorhersagt: Jede vergangene Saison wird der Reihe nach ausgelassen, aus den übrigen vorhergesagt und mit den Beobachtungen verglichen.</translation>
     </message>
     <message>
         <source>The accession whose flowers are pollinated.</source>
@@ -2867,14 +2851,6 @@
         <translation>Baum suchen</translation>
     </message>
     <message>
-        <source>Finds trees by any part of their record: a label or a part of it, a tag, the code of a cross, &quot;A x B 17&quot; for the 17th seedling of a cross, the name of an accession even misspelt, row and position, a word of a remark. Case, accents, blanks and dashes do not matter. Removed trees are found too. Nothing is written.</source>
-        <translation>Findet Bäume anhand jedes Teils ihrer Daten: ein Etikett oder ein Teil davon, ein Anhänger, das Kürzel einer Kreuzung, &quot;A x B 17&quot; für den 17. Sämling einer Kreuzung, der Name einer Akzession, auch falsch geschrieben, Reihe und Position, ein Wort aus einer Bemerkung. Groß- und Kleinschreibung, Akzente, Leerzeichen und Striche spielen keine Rolle. Auch gerodete Bäume werden gefunden. Es wird nichts geschrieben.</translation>
-    </message>
-    <message>
-        <source>Flat or hollow seeds found in them.</source>
-        <translation>Flache oder hohle Samen, die darin gefunden wurden.</translation>
-    </message>
-    <message>
         <source>Flowers open</source>
         <translation>Offene Blüten</translation>
     </message>
@@ -2895,20 +2871,12 @@
         <translation>Früchte</translation>
     </message>
     <message>
-        <source>Full seeds found in them.</source>
-        <translation>Volle Samen, die darin gefunden wurden.</translation>
-    </message>
-    <message>
         <source>Germinated</source>
         <translation>Gekeimt</translation>
     </message>
     <message>
         <source>Grains</source>
         <translation>Pollenkörner</translation>
-    </message>
-    <message>
-        <source>Number of them with a pollen tube.</source>
-        <translation>Zahl der Körner mit Pollenschlauch.</translation>
     </message>
     <message>
         <source>Maximum number of trees to show.</source>
@@ -3067,14 +3035,6 @@
         <translation>Die Akzession, wenn kein einzelner Baum beobachtet wurde.</translation>
     </message>
     <message>
-        <source>The code of the cross.</source>
-        <translation>Das Kürzel der Kreuzung.</translation>
-    </message>
-    <message>
-        <source>Code on the seed bag.</source>
-        <translation>Das Kürzel auf dem Saatgutbeutel.</translation>
-    </message>
-    <message>
         <source>Code on the vial.</source>
         <translation>Das Kürzel auf dem Röhrchen.</translation>
     </message>
@@ -3087,36 +3047,12 @@
         <translation>Erster Tag der Stratifikation.</translation>
     </message>
     <message>
-        <source>The growth stage on the BBCH scale.</source>
-        <translation>Das Entwicklungsstadium nach der BBCH-Skala.</translation>
-    </message>
-    <message>
         <source>The tree&apos;s label.</source>
         <translation>Das Etikett des Baums.</translation>
     </message>
     <message>
         <source>Number of flowers pollinated.</source>
         <translation>Zahl der bestäubten Blüten.</translation>
-    </message>
-    <message>
-        <source>Number of fruits harvested.</source>
-        <translation>Zahl der geernteten Früchte.</translation>
-    </message>
-    <message>
-        <source>Number of pollen grains counted.</source>
-        <translation>Zahl der gezählten Pollenkörner.</translation>
-    </message>
-    <message>
-        <source>Cumulative number of germinated seeds.</source>
-        <translation>Zahl der bisher insgesamt gekeimten Samen.</translation>
-    </message>
-    <message>
-        <source>The number of seeds.</source>
-        <translation>Die Zahl der Samen.</translation>
-    </message>
-    <message>
-        <source>The part of the flowers that have opened.</source>
-        <translation>Der Anteil der Blüten, die sich geöffnet haben.</translation>
     </message>
     <message>
         <source>The part of the orchard.</source>
@@ -3133,14 +3069,6 @@
     <message>
         <source>The score, in the trait&apos;s own unit.</source>
         <translation>Der Wert, in der Einheit des Merkmals.</translation>
-    </message>
-    <message>
-        <source>Tags whose fruit the seed came from, separated by blanks.</source>
-        <translation>Anhänger, von deren Früchten die Samen stammen, durch Leerzeichen getrennt.</translation>
-    </message>
-    <message>
-        <source>Stratification temperature.</source>
-        <translation>Temperatur der Stratifikation.</translation>
     </message>
     <message>
         <source>The trees that match, best first.</source>
@@ -3171,10 +3099,6 @@
         <translation>Welcher Teil seiner Daten passt und wie viele Buchstaben abweichen.</translation>
     </message>
     <message>
-        <source>Code on the tag at the branch.</source>
-        <translation>Kürzel auf dem Anhänger am Ast.</translation>
-    </message>
-    <message>
         <source>Medium that the seed is in.</source>
         <translation>Substrat, in dem die Samen liegen.</translation>
     </message>
@@ -3185,10 +3109,6 @@
     <message>
         <source>What was done</source>
         <translation>Was getan wurde</translation>
-    </message>
-    <message>
-        <source>Treatment of the seed.</source>
-        <translation>Behandlung der Samen.</translation>
     </message>
     <message>
         <source>The trait, always in the same word.</source>
@@ -3205,10 +3125,6 @@
     <message>
         <source>Record to undo, by the name shown when it was written, such as bloom_observation/412; the last one where none is named.</source>
         <translation>Der zurückzunehmende Eintrag, mit dem beim Erfassen gezeigten Namen, etwa bloom_observation/412; ohne Angabe der letzte.</translation>
-    </message>
-    <message>
-        <source>Number of the pollination on the same flowers.</source>
-        <translation>Der wievielte Durchgang an denselben Blüten es war.</translation>
     </message>
     <message>
         <source>Observer.</source>
@@ -3233,10 +3149,6 @@
     <message>
         <source>Records seeds withdrawn from a lot: potted, given away, rotten. It is checked against the book first: no more can be withdrawn from a lot than it had.</source>
         <translation>Erfasst Samen, die einer Partie entnommen wurden: getopft, abgegeben, verfault. Wird zuerst am Buch geprüft: Einer Partie kann nicht mehr entnommen werden, als sie hatte.</translation>
-    </message>
-    <message>
-        <source>Records the flowers pollinated on a branch, under the tag that is put on it. It is checked against the book first: the tree must be of the cross&apos;s seed parent, the tag new, the pollen in stock on that day.</source>
-        <translation>Erfasst die an einem Ast bestäubten Blüten unter dem Anhänger, den er trägt. Wird zuerst am Buch geprüft: Der Baum muss von der Mutter der Kreuzung sein, der Anhänger neu und der Pollen an diesem Tag vorhanden.</translation>
     </message>
     <message>
         <source>Records the fruit harvested from a tagged branch and, once it is cut, the seed in it. It is checked against the book first: fruit comes after its pollination, is no more than the flowers pollinated, and its seed must have had time to ripen.</source>
@@ -10183,10 +10095,6 @@
         <translation>Verfolgt jede Kreuzung von den bestäubten Blüten bis zu den stehenden Sämlingen, mit der nächsten Arbeit und allem Verspäteten; zeigt den Saatgutbestand und die eigenen Zahlen.</translation>
     </message>
     <message>
-        <source>For want of room {} numbers are left out.</source>
-        <translation>Aus Platzmangel sind {} Nummern weggelassen.</translation>
-    </message>
-    <message>
         <source>Found in the fruit, else in the cross&apos;s lots.</source>
         <translation>In den Früchten gefunden, sonst in den Saatgutpartien der Kreuzung.</translation>
     </message>
@@ -10543,10 +10451,6 @@
         <translation>Der Kreuzung.</translation>
     </message>
     <message>
-        <source>Expected germination of the seed left, by handbook figures and the orchard&apos;s own counts; dry seed keeps about two years cold and sealed.</source>
-        <translation>Erwartete Keimung der übrigen Samen, nach Handbuch und eigenen Zählungen; trockener Samen hält kalt und luftdicht etwa zwei Jahre.</translation>
-    </message>
-    <message>
         <source>Share of the seeds that germinated.</source>
         <translation>Anteil der gekeimten Samen.</translation>
     </message>
@@ -10705,10 +10609,6 @@
     <message>
         <source>Give it with map; every value differs in: {}.</source>
         <translation>Mit map angeben; jeder Wert ist anders in: {}.</translation>
-    </message>
-    <message>
-        <source>Give it, as in EPSG:25832; for GNSS degrees, EPSG:4326.</source>
-        <translation>Angeben, etwa EPSG:25832; für GNSS-Grade EPSG:4326.</translation>
     </message>
     <message>
         <source>Give it, as in map &quot;FIELD=label&quot;.</source>
@@ -11367,10 +11267,6 @@
         <translation>Datumsangaben als 2026-11-25 schreiben; eine Uhrzeit darf folgen.</translation>
     </message>
     <message>
-        <source>Write it as a plain number.</source>
-        <translation>Als einfache Zahl schreiben.</translation>
-    </message>
-    <message>
         <source>Write it as in 2026-04-12.</source>
         <translation>Wie in 2026-04-12 schreiben.</translation>
     </message>
@@ -11567,10 +11463,6 @@
         <translation>{} Positionen werden gebraucht und {} sind frei.</translation>
     </message>
     <message>
-        <source>{} seeds of lot {} had germinated on {}, {} were withdrawn.</source>
-        <translation>{} Samen von Partie {} waren am {} gekeimt, {} wurden entnommen.</translation>
-    </message>
-    <message>
         <source>{} seeds germinated and none has a numbered position yet.</source>
         <translation>{} Samen keimten, und keiner hat schon eine nummerierte Position.</translation>
     </message>
@@ -11601,10 +11493,6 @@
     <message>
         <source>“{}”</source>
         <translation>„{}“</translation>
-    </message>
-    <message>
-        <source>Assigns germinated seedlings to the vacant positions of a block: family by family, or mixed in random order with check trees between, none left out, row by row in walking order. With write, makes their accessions, with both parents, and their trees; the whole planting can be undone.</source>
-        <translation>Weist gekeimten Sämlingen die freien Positionen eines Quartiers zu: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, lückenlos, Reihe für Reihe in der Folge des Rundgangs. Legt mit write ihre Akzessionen mit beiden Eltern und ihre Bäume an; die ganze Pflanzung lässt sich zurücknehmen.</translation>
     </message>
     <message>
         <source>The time courses of {} and {} of cross {} are not compared: they were counted on different days, or too few seeds germinated.</source>
@@ -11713,10 +11601,6 @@
     <message>
         <source>Accessions of the whole book whose alleles do not fit their recorded parents.</source>
         <translation>Akzessionen des ganzen Buchs, deren Allele nicht zu den eingetragenen Eltern passen.</translation>
-    </message>
-    <message>
-        <source>Accessions that may be crossed, separated by commas; every cultivar and selection with a living tree where none is named.</source>
-        <translation>Akzessionen, die gekreuzt werden dürfen, durch Kommas getrennt; ohne Angabe jede Sorte und jeder Zuchtklon mit einem lebenden Baum.</translation>
     </message>
     <message>
         <source>Acquired</source>
@@ -14507,14 +14391,6 @@
         <translation>Erfassung</translation>
     </message>
     <message>
-        <source>Withdrawn on</source>
-        <translation>Entnommen am</translation>
-    </message>
-    <message>
-        <source>Finds rows and positions of trees from their locations on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are matched with them; otherwise the rows are detected from the trees; spacing, row distance and bearing, where given, need only be approximate. Gaps stay gaps. Each decision comes with its distance and its probability; doubtful trees are listed and left open, never forced. With write the trees get their numbers; trees that have one are never changed.</source>
-        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte eines Layers. Hat das Quartier im Buch Reihen, werden die Bäume diesen zugeordnet; sonst werden die Reihen aus den Bäumen erkannt; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Zu jeder Entscheidung werden Abstand und Wahrscheinlichkeit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Mit write erhalten die Bäume ihre Nummern; Bäume, die eine haben, werden nie geändert.</translation>
-    </message>
-    <message>
         <source>Leave the file and the points out, or do not write.</source>
         <translation>Die Datei und die Punkte weglassen oder nicht schreiben.</translation>
     </message>
@@ -14621,6 +14497,1134 @@
     <message>
         <source>offspring</source>
         <translation>Nachkomme</translation>
+    </message>
+    <message>
+        <source>1 germinated seed of lot {} is still in it, by the count of {}.</source>
+        <translation>1 gekeimter Samen von Partie {} ist nach der Zählung vom {} noch darin.</translation>
+    </message>
+    <message>
+        <source>1 more seedling has no numbered position yet.</source>
+        <translation>1 weiterer Sämling hat noch keine nummerierte Position.</translation>
+    </message>
+    <message>
+        <source>A tree whose number the answers differ in.</source>
+        <translation>Ein Baum, in dessen Nummer sich die Antworten unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Accessions that may be crossed, separated by commas; every cultivar and selection with a living tree where none is named; all of them where the book has no trees.</source>
+        <translation>Akzessionen, die gekreuzt werden dürfen, durch Kommas getrennt; ohne Angabe jede Sorte und jeder Zuchtklon mit einem lebenden Baum; alle, wenn das Buch keine Bäume hat.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} position(s) back.</source>
+        <translation>Alle Punkte scheinen um {} Position(en) zurück zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} position(s) on.</source>
+        <translation>Alle Punkte scheinen um {} Position(en) weiter zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} row(s) back.</source>
+        <translation>Alle Punkte scheinen um {} Reihe(n) zurück zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} row(s) on.</source>
+        <translation>Alle Punkte scheinen um {} Reihe(n) weiter zu liegen.</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Are {} and {} in the book&apos;s own system, {}?</source>
+        <translation>Sind {} und {} im eigenen System des Buchs, {}?</translation>
+    </message>
+    <message>
+        <source>Are {} and {} longitude and latitude, as GNSS receivers and telephones give them?</source>
+        <translation>Sind {} und {} Länge und Breite, wie GNSS-Empfänger und Telefone sie angeben?</translation>
+    </message>
+    <message>
+        <source>Assigns germinated seedlings to the vacant positions of a block: family by family, or mixed in random order with check trees between, none left out, row by row in walking order. With write, makes their accessions, with both parents, and their trees, and withdraws their seed from its lots; the whole planting can be undone.</source>
+        <translation>Weist gekeimten Sämlingen die freien Positionen eines Quartiers zu: Familie für Familie oder zufällig gemischt mit Vergleichsbäumen dazwischen, lückenlos, Reihe für Reihe in der Folge des Rundgangs. Legt mit write ihre Akzessionen mit beiden Eltern und ihre Bäume an und entnimmt ihre Samen den Partien; die ganze Pflanzung lässt sich zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Bias of the length</source>
+        <translation>Verzerrung der Dauer</translation>
+    </message>
+    <message>
+        <source>Botanical name, as &quot;Malus domestica&quot; or &quot;Pyrus communis&quot;.</source>
+        <translation>Botanischer Name, etwa &quot;Malus domestica&quot; oder &quot;Pyrus communis&quot;.</translation>
+    </message>
+    <message>
+        <source>Brier score</source>
+        <translation>Brier-Score</translation>
+    </message>
+    <message>
+        <source>Brier score of the mean share</source>
+        <translation>Brier-Score des mittleren Anteils</translation>
+    </message>
+    <message>
+        <source>CRPS</source>
+        <translation>CRPS</translation>
+    </message>
+    <message>
+        <source>Check one tree in the field, and move the points or the rows.</source>
+        <translation>Einen Baum im Feld prüfen und die Punkte oder die Reihen verschieben.</translation>
+    </message>
+    <message>
+        <source>Check the bearing, or give the row distance as well.</source>
+        <translation>Die Richtung prüfen oder auch den Reihenabstand angeben.</translation>
+    </message>
+    <message>
+        <source>Check the coordinates and their system. If they are right, make a book with book-new in a system for that area.</source>
+        <translation>Die Koordinaten und ihr System prüfen. Stimmen sie, mit book-new ein Buch in einem System für dieses Gebiet anlegen.</translation>
+    </message>
+    <message>
+        <source>Check the numbers, or place the row in a GIS.</source>
+        <translation>Die Zahlen prüfen oder die Zeile in einem GIS auf der Karte verorten.</translation>
+    </message>
+    <message>
+        <source>Check the row distance and the bearing.</source>
+        <translation>Den Reihenabstand und die Richtung prüfen.</translation>
+    </message>
+    <message>
+        <source>Code of the cross; of bags without a tag only.</source>
+        <translation>Kürzel der Kreuzung; nur bei Tüten ohne Anhänger.</translation>
+    </message>
+    <message>
+        <source>Code on the tag at the branch; further passes on the branch have the same.</source>
+        <translation>Kürzel auf dem Anhänger am Ast; weitere Durchgänge am selben Ast haben dasselbe.</translation>
+    </message>
+    <message>
+        <source>Complete a row</source>
+        <translation>Eine Zeile ergänzen</translation>
+    </message>
+    <message>
+        <source>Complete rows</source>
+        <translation>Zeilen ergänzen</translation>
+    </message>
+    <message>
+        <source>Completes the row of a seed lot: the first day of stratification, its temperature and medium, later its last day. Only empty cells are filled, and record-undo empties them again.</source>
+        <translation>Ergänzt die Zeile einer Saatgutpartie: den ersten Tag der Stratifikation, ihre Temperatur und ihr Substrat, später den letzten Tag. Nur leere Zellen werden gefüllt, und record-undo leert sie wieder.</translation>
+    </message>
+    <message>
+        <source>Continuous ranked probability score: how far the whole forecast is from the observed day.</source>
+        <translation>Continuous ranked probability score: wie weit die ganze Vorhersage vom beobachteten Tag entfernt ist.</translation>
+    </message>
+    <message>
+        <source>Correct the parents or their species if a wide cross is not meant.</source>
+        <translation>Die Eltern oder ihre Art berichtigen, wenn keine weite Kreuzung gemeint ist.</translation>
+    </message>
+    <message>
+        <source>Correct the tree or the tag.</source>
+        <translation>Den Baum oder den Anhänger berichtigen.</translation>
+    </message>
+    <message>
+        <source>Correct tree and cross, or give the branch another tag.</source>
+        <translation>Baum und Kreuzung berichtigen oder dem Ast einen anderen Anhänger geben.</translation>
+    </message>
+    <message>
+        <source>Cross goal</source>
+        <translation>Kreuzungsziel</translation>
+    </message>
+    <message>
+        <source>Date of planting.</source>
+        <translation>Datum der Pflanzung.</translation>
+    </message>
+    <message>
+        <source>Date of removal; unknown while it stands.</source>
+        <translation>Datum der Rodung; leer, solange er steht.</translation>
+    </message>
+    <message>
+        <source>Date of the work.</source>
+        <translation>Datum der Arbeit.</translation>
+    </message>
+    <message>
+        <source>Day on which none was left.</source>
+        <translation>Tag, an dem nichts mehr übrig war.</translation>
+    </message>
+    <message>
+        <source>Days from first bloom to end of bloom, forecast minus observed, where both were observed.</source>
+        <translation>Tage vom Blühbeginn bis zum Blühende, Vorhersage minus Beobachtung, wo beide beobachtet wurden.</translation>
+    </message>
+    <message>
+        <source>Days from full bloom until the seed is ripe for sowing.</source>
+        <translation>Tage von der Vollblüte bis zur Saatreife der Samen.</translation>
+    </message>
+    <message>
+        <source>Days of the year on which forecasts are made, as 02-15,03-01; where not given, from mid-February to mid-April, in the south half a year later.</source>
+        <translation>Tage des Jahres, an denen vorhergesagt wird, etwa 02-15,03-01; ohne Angabe von Mitte Februar bis Mitte April, im Süden ein halbes Jahr später.</translation>
+    </message>
+    <message>
+        <source>Done on</source>
+        <translation>Erledigt am</translation>
+    </message>
+    <message>
+        <source>Easting and northing are swapped: the other way round it lies in the area of use of the book&apos;s coordinate system.</source>
+        <translation>Ost und Nord sind vertauscht: Anders herum liegt die Stelle im Geltungsbereich des Koordinatenbezugssystems des Buchs.</translation>
+    </message>
+    <message>
+        <source>Empty rows</source>
+        <translation>Leere Reihen</translation>
+    </message>
+    <message>
+        <source>Enter each station in the table station of the book, and import its weather with weather-import. If they are trees all the same, say holds trees.</source>
+        <translation>Jede Station in die Tabelle station des Buchs eintragen und ihr Wetter mit weather-import importieren. Sind es doch Bäume, holds trees angeben.</translation>
+    </message>
+    <message>
+        <source>Errors of each forecast method for full bloom in seasons left out of the fit, which all others, later ones too, have entered.</source>
+        <translation>Fehler jedes Vorhersageverfahrens für die Vollblüte in Saisons, die nicht zur Anpassung dienten; in sie gingen alle anderen ein, auch spätere.</translation>
+    </message>
+    <message>
+        <source>Errors of each forecast method forward in time: each spring by what earlier springs taught, on a day of the calendar.</source>
+        <translation>Fehler jedes Vorhersageverfahrens vorwärts in der Zeit: jedes Frühjahr nach dem, was frühere Frühjahre lehrten, an einem Tag des Kalenders.</translation>
+    </message>
+    <message>
+        <source>Expected germination of the seed left, by handbook figures and the orchard&apos;s own counts; dry seed keeps about two years cold and sealed. Unknown once germination was counted: what is left then has not germinated so far.</source>
+        <translation>Erwartete Keimung der übrigen Samen, nach Handbuch und eigenen Zählungen; trockener Samen hält kalt und luftdicht etwa zwei Jahre. Leer, sobald die Keimung gezählt wurde: Was dann übrig ist, ist bisher nicht gekeimt.</translation>
+    </message>
+    <message>
+        <source>Finds rows and positions of trees from their locations on the map, however roughly measured: the trees of the book that have no row or position yet, or the points of a layer. Where the block has rows in the book, the trees are matched with them; otherwise the rows are detected from the trees; spacing, row distance and bearing, where given, need only be approximate. Gaps stay gaps. Rows may bend, fan out, be staggered and stand unevenly apart. Where two readings are likely what they differ in is left open, and one question is asked, with a picture of both answers; the answer is an option. Each decision comes with its distance and its probability; doubtful trees are listed and left open, never forced. With write the trees get their numbers; trees that have one are never changed.</source>
+        <translation>Findet Reihe und Position von Bäumen anhand ihrer Lage auf der Karte, wie grob auch immer gemessen: für die Bäume des Buchs, die noch keine Reihe oder Position haben, oder für die Punkte eines Layers. Hat das Quartier im Buch Reihen, werden die Bäume diesen zugeordnet; sonst werden die Reihen aus den Bäumen erkannt; Pflanzabstand, Reihenabstand und Richtung, soweit angegeben, müssen nur ungefähr stimmen. Lücken bleiben Lücken. Reihen dürfen sich biegen, auffächern, versetzt und ungleich weit auseinander stehen. Sind zwei Lesarten wahrscheinlich, bleibt offen, worin sie sich unterscheiden, und es wird eine Frage gestellt, mit einem Bild beider Antworten; die Antwort ist eine Option. Zu jeder Entscheidung werden Abstand und Wahrscheinlichkeit genannt; zweifelhafte Bäume werden aufgeführt und offen gelassen, nie erzwungen. Mit write erhalten die Bäume ihre Nummern; Bäume, die eine haben, werden nie geändert.</translation>
+    </message>
+    <message>
+        <source>Finds trees by any part of their record: a label or a part of it, a tag, the code of a cross or lot, &quot;A x B 17&quot; for the 17th seedling of a cross, the name of an accession even misspelt, block, row and position in words and in any order, rootstock and year of planting, a geo: link or coordinates, a word of a remark; also several of these together. Case, accents, blanks and dashes do not matter, and characters that look alike, such as O and 0, are taken for each other. Removed trees are found too. Nothing is written.</source>
+        <translation>Findet Bäume anhand jedes Teils ihrer Daten: ein Etikett oder ein Teil davon, ein Anhänger, das Kürzel einer Kreuzung oder Partie, &quot;A x B 17&quot; für den 17. Sämling einer Kreuzung, der Name einer Akzession, auch falsch geschrieben, Quartier, Reihe und Position in Worten und beliebiger Folge, Unterlage und Pflanzjahr, ein geo:-Link oder Koordinaten, ein Wort aus einer Bemerkung; auch mehreres davon zusammen. Groß- und Kleinschreibung, Akzente, Leerzeichen und Striche spielen keine Rolle, und ähnliche Zeichen wie O und 0 gelten als gleich. Auch gerodete Bäume werden gefunden. Es wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>First day in the new store.</source>
+        <translation>Erster Tag im neuen Lager.</translation>
+    </message>
+    <message>
+        <source>First season</source>
+        <translation>Erste Saison</translation>
+    </message>
+    <message>
+        <source>Flat or hollow seeds found.</source>
+        <translation>Gefundene flache oder hohle Samen.</translation>
+    </message>
+    <message>
+        <source>For want of room {} numbers of trees or rows are left out.</source>
+        <translation>Aus Platzmangel sind {} Nummern von Bäumen oder Reihen weggelassen.</translation>
+    </message>
+    <message>
+        <source>Forecasting past meetings</source>
+        <translation>Vergangenes Zusammentreffen wird vorhergesagt</translation>
+    </message>
+    <message>
+        <source>Forward in time</source>
+        <translation>Vorwärts in der Zeit</translation>
+    </message>
+    <message>
+        <source>Fruit set count</source>
+        <translation>Fruchtansatzzählung</translation>
+    </message>
+    <message>
+        <source>Fruit set counts</source>
+        <translation>Fruchtansatzzählungen</translation>
+    </message>
+    <message>
+        <source>Fruits set</source>
+        <translation>Angesetzte Früchte</translation>
+    </message>
+    <message>
+        <source>Full bloom of seasons left out</source>
+        <translation>Vollblüte ausgelassener Saisons</translation>
+    </message>
+    <message>
+        <source>Full seeds found.</source>
+        <translation>Gefundene volle Samen.</translation>
+    </message>
+    <message>
+        <source>Give a stage before 60, or the share that was open; until then it counts as not yet in bloom.</source>
+        <translation>Ein Stadium vor 60 oder den geöffneten Anteil angeben; bis dahin zählt sie als noch nicht in Blüte.</translation>
+    </message>
+    <message>
+        <source>Give both.</source>
+        <translation>Beide angeben.</translation>
+    </message>
+    <message>
+        <source>Give degrees with decimals: latitude -90 to 90, longitude -180 to 180.</source>
+        <translation>Dezimalgrad angeben: Breite -90 bis 90, Länge -180 bis 180.</translation>
+    </message>
+    <message>
+        <source>Give its tag, or the tree and the cross.</source>
+        <translation>Seinen Anhänger angeben, oder den Baum und die Kreuzung.</translation>
+    </message>
+    <message>
+        <source>Give the bearing in which positions count.</source>
+        <translation>Die Richtung angeben, in der die Positionen zählen.</translation>
+    </message>
+    <message>
+        <source>Give the spacing.</source>
+        <translation>Den Pflanzabstand angeben.</translation>
+    </message>
+    <message>
+        <source>Greatest probability in the row.</source>
+        <translation>Größte Wahrscheinlichkeit in der Zeile.</translation>
+    </message>
+    <message>
+        <source>Height above sea level; where unknown, the point&apos;s third coordinate, else the station&apos;s.</source>
+        <translation>Höhe über dem Meer; wenn unbekannt, die dritte Koordinate des Punktes, sonst die der Station.</translation>
+    </message>
+    <message>
+        <source>How far apart are the positions in a row?</source>
+        <translation>Wie weit liegen die Positionen einer Reihe auseinander?</translation>
+    </message>
+    <message>
+        <source>How its place on the map was found.</source>
+        <translation>Wie seine Lage auf der Karte bestimmt wurde.</translation>
+    </message>
+    <message>
+        <source>If they are, give layer-crs EPSG:4326; if they are in the book&apos;s own system, layer-crs book; else the code of their system.</source>
+        <translation>Wenn ja, layer-crs EPSG:4326 angeben; sind sie im eigenen System des Buchs, layer-crs book; sonst den Code ihres Systems.</translation>
+    </message>
+    <message>
+        <source>If they are, give layer-crs book; else the code of their system, as in EPSG:31467: it stands in the settings of the program or receiver that they come from.</source>
+        <translation>Wenn ja, layer-crs book angeben; sonst den Code ihres Systems, etwa EPSG:31467: Er steht in den Einstellungen des Programms oder Empfängers, aus dem sie stammen.</translation>
+    </message>
+    <message>
+        <source>Imports your own layer of trees, accessions, rows or blocks into the book. Its fields are recognised by their names and values and shown with what would happen to every feature; with write everything is added at once, or nothing if there is an error. Existing rows of the book are never changed, nor is your layer. record-undo undoes the whole import.</source>
+        <translation>Importiert einen eigenen Layer mit Bäumen, Akzessionen, Reihen oder Quartieren ins Buch. Seine Felder werden an Namen und Werten erkannt und gezeigt, zusammen mit dem, was mit jedem Objekt geschähe; mit write kommt alles auf einmal dazu, bei einem Fehler nichts. Vorhandene Zeilen des Buchs werden nie geändert, der Layer auch nicht. record-undo nimmt den ganzen Import zurück.</translation>
+    </message>
+    <message>
+        <source>Issued</source>
+        <translation>Ausgegeben</translation>
+    </message>
+    <message>
+        <source>Issued on</source>
+        <translation>Ausgegeben am</translation>
+    </message>
+    <message>
+        <source>It lies at latitude {:.4f}, longitude {:.4f}, outside of the area of use of the book&apos;s coordinate system, {}.</source>
+        <translation>Die Stelle liegt auf Breite {}, Länge {}, außerhalb des Geltungsbereichs des Koordinatenbezugssystems des Buchs, {}.</translation>
+    </message>
+    <message>
+        <source>Last day of stratification.</source>
+        <translation>Letzter Tag der Stratifikation.</translation>
+    </message>
+    <message>
+        <source>Last day on which plant breeders&apos; rights or a licence bind it.</source>
+        <translation>Letzter Tag, an dem Sortenschutz oder eine Lizenz für sie gilt.</translation>
+    </message>
+    <message>
+        <source>Latitude and longitude are swapped: the other way round it lies in the area of use of the book&apos;s coordinate system.</source>
+        <translation>Breite und Länge sind vertauscht: Anders herum liegt die Stelle im Geltungsbereich des Koordinatenbezugssystems des Buchs.</translation>
+    </message>
+    <message>
+        <source>Latitude and longitude go together.</source>
+        <translation>Breite und Länge gehören zusammen.</translation>
+    </message>
+    <message>
+        <source>Least probability in the row.</source>
+        <translation>Kleinste Wahrscheinlichkeit in der Zeile.</translation>
+    </message>
+    <message>
+        <source>Leave it out, or correct the row in a GIS.</source>
+        <translation>Weglassen oder die Zeile in einem GIS berichtigen.</translation>
+    </message>
+    <message>
+        <source>Likely error of its place.</source>
+        <translation>Wahrscheinlicher Fehler seiner Lage.</translation>
+    </message>
+    <message>
+        <source>Location: latitude and longitude</source>
+        <translation>Lage: Breite und Länge</translation>
+    </message>
+    <message>
+        <source>Look at it and record again what is still missing.</source>
+        <translation>Nachsehen und erneut erfassen, was noch fehlt.</translation>
+    </message>
+    <message>
+        <source>Makes a book of an older version of the schema one of this program&apos;s: tables and columns that it lacks are added, its rows stay. With write, a copy of the file is kept beside it first.</source>
+        <translation>Bringt ein Buch einer älteren Schemaversion auf die dieses Programms: Fehlende Tabellen und Spalten kommen dazu, seine Zeilen bleiben. Mit write wird zuvor eine Kopie der Datei daneben abgelegt.</translation>
+    </message>
+    <message>
+        <source>Mass of dry pollen.</source>
+        <translation>Masse des trockenen Pollens.</translation>
+    </message>
+    <message>
+        <source>Mean absolute error of the median.</source>
+        <translation>Mittlerer absoluter Fehler des Medians.</translation>
+    </message>
+    <message>
+        <source>Mean of the forecast probabilities.</source>
+        <translation>Mittel der vorhergesagten Wahrscheinlichkeiten.</translation>
+    </message>
+    <message>
+        <source>Mean probability</source>
+        <translation>Mittlere Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Mean square of the probability minus what came (1 or 0): 0 is perfect.</source>
+        <translation>Mittleres Quadrat aus Wahrscheinlichkeit minus Ausgang (1 oder 0): 0 ist vollkommen.</translation>
+    </message>
+    <message>
+        <source>Measure the trees more exactly, or lay the rows with row-lay first.</source>
+        <translation>Die Bäume genauer einmessen oder zuerst die Reihen mit row-lay anlegen.</translation>
+    </message>
+    <message>
+        <source>Member of a blend</source>
+        <translation>Bestandteil einer Pollenmischung</translation>
+    </message>
+    <message>
+        <source>Month and day on which the forecast was made.</source>
+        <translation>Monat und Tag, an dem die Vorhersage gemacht wurde.</translation>
+    </message>
+    <message>
+        <source>More fruits were counted than the {} flowers pollinated.</source>
+        <translation>Es wurden mehr Früchte gezählt als die {} bestäubten Blüten.</translation>
+    </message>
+    <message>
+        <source>Move of pollen</source>
+        <translation>Pollenumlagerung</translation>
+    </message>
+    <message>
+        <source>Move what lies there, and check that there is room.</source>
+        <translation>Was dort liegt, verschieben und prüfen, ob genug Speicherplatz frei ist.</translation>
+    </message>
+    <message>
+        <source>Moved on</source>
+        <translation>Umgelagert am</translation>
+    </message>
+    <message>
+        <source>Moves of pollen</source>
+        <translation>Pollenumlagerungen</translation>
+    </message>
+    <message>
+        <source>No copy of the book can be made here.</source>
+        <translation>Hier lässt sich keine Kopie des Buchs anlegen.</translation>
+    </message>
+    <message>
+        <source>No, it is an alley.</source>
+        <translation>Nein, es ist eine Fahrgasse.</translation>
+    </message>
+    <message>
+        <source>No, the edge turns: they begin there.</source>
+        <translation>Nein, der Rand knickt ab: Sie beginnen dort.</translation>
+    </message>
+    <message>
+        <source>Nothing need be recorded.</source>
+        <translation>Es ist nichts zu erfassen.</translation>
+    </message>
+    <message>
+        <source>Nothing tells the branch.</source>
+        <translation>Nichts sagt, welcher Ast es ist.</translation>
+    </message>
+    <message>
+        <source>Number of chromosome sets.</source>
+        <translation>Zahl der Chromosomensätze.</translation>
+    </message>
+    <message>
+        <source>Number of flowers bagged, emasculated or on the cut branch.</source>
+        <translation>Zahl der eingetüteten oder kastrierten Blüten oder der Blüten am geschnittenen Zweig.</translation>
+    </message>
+    <message>
+        <source>Number of flowers collected.</source>
+        <translation>Zahl der gesammelten Blüten.</translation>
+    </message>
+    <message>
+        <source>Number of fruits that hang; 0 where none is left.</source>
+        <translation>Zahl der hängenden Früchte; 0, wenn keine mehr da ist.</translation>
+    </message>
+    <message>
+        <source>Observed days scored, one an accession and spring.</source>
+        <translation>Bewertete beobachtete Tage, einer je Akzession und Frühjahr.</translation>
+    </message>
+    <message>
+        <source>Observed share</source>
+        <translation>Beobachteter Anteil</translation>
+    </message>
+    <message>
+        <source>Of the layer, as in EPSG:25832, where the layer does not give it; book for the book&apos;s own, GNSS for degrees of a receiver.</source>
+        <translation>Des Layers, etwa EPSG:25832, falls er es nicht selbst angibt; book für das eigene des Buchs, GNSS für Grade eines Empfängers.</translation>
+    </message>
+    <message>
+        <source>One of its answers.</source>
+        <translation>Eine der Antworten darauf.</translation>
+    </message>
+    <message>
+        <source>Option</source>
+        <translation>Option</translation>
+    </message>
+    <message>
+        <source>Pairs</source>
+        <translation>Paare</translation>
+    </message>
+    <message>
+        <source>Pairs of accessions in springs in which both were observed.</source>
+        <translation>Paare von Akzessionen in Frühjahren, in denen beide beobachtet wurden.</translation>
+    </message>
+    <message>
+        <source>Part of the blend; unknown means equal parts.</source>
+        <translation>Anteil an der Mischung; leer heißt gleiche Teile.</translation>
+    </message>
+    <message>
+        <source>Position in the row, counted in its direction.</source>
+        <translation>Position in der Reihe, in deren Richtung gezählt.</translation>
+    </message>
+    <message>
+        <source>Probability, from</source>
+        <translation>Wahrscheinlichkeit, von</translation>
+    </message>
+    <message>
+        <source>Probability, to</source>
+        <translation>Wahrscheinlichkeit, bis</translation>
+    </message>
+    <message>
+        <source>Question about rows</source>
+        <translation>Frage zu den Reihen</translation>
+    </message>
+    <message>
+        <source>Record a new row instead.</source>
+        <translation>Stattdessen eine neue Zeile erfassen.</translation>
+    </message>
+    <message>
+        <source>Record a second pass on its own day, or give another branch another tag.</source>
+        <translation>Einen zweiten Durchgang unter seinem eigenen Tag erfassen oder einem anderen Ast einen anderen Anhänger geben.</translation>
+    </message>
+    <message>
+        <source>Record accession</source>
+        <translation>Akzession erfassen</translation>
+    </message>
+    <message>
+        <source>Record cross goal</source>
+        <translation>Kreuzungsziel erfassen</translation>
+    </message>
+    <message>
+        <source>Record fruit set</source>
+        <translation>Fruchtansatz erfassen</translation>
+    </message>
+    <message>
+        <source>Record it as a whole first, or correct the name.</source>
+        <translation>Zuerst als Ganzes erfassen oder den Namen berichtigen.</translation>
+    </message>
+    <message>
+        <source>Record member of a blend</source>
+        <translation>Bestandteil einer Pollenmischung erfassen</translation>
+    </message>
+    <message>
+        <source>Record move of pollen</source>
+        <translation>Pollenumlagerung erfassen</translation>
+    </message>
+    <message>
+        <source>Record pollen lot</source>
+        <translation>Pollenpartie erfassen</translation>
+    </message>
+    <message>
+        <source>Record stratification</source>
+        <translation>Stratifikation erfassen</translation>
+    </message>
+    <message>
+        <source>Record trait</source>
+        <translation>Merkmal erfassen</translation>
+    </message>
+    <message>
+        <source>Record tree</source>
+        <translation>Baum erfassen</translation>
+    </message>
+    <message>
+        <source>Record weather station</source>
+        <translation>Wetterstation erfassen</translation>
+    </message>
+    <message>
+        <source>Record work at a branch</source>
+        <translation>Zweigarbeit erfassen</translation>
+    </message>
+    <message>
+        <source>Records a cross that is wanted in a season: parents, number of seedlings and priority.</source>
+        <translation>Erfasst eine Kreuzung, die in einer Saison gewünscht ist: Eltern, Zahl der Sämlinge und Priorität.</translation>
+    </message>
+    <message>
+        <source>Records a tree: accession, address, rootstock, day of planting and, where known, latitude and longitude. With complete, fills what the tree of that label lacks.</source>
+        <translation>Erfasst einen Baum: Akzession, Adresse, Unterlage, Pflanztag und, soweit bekannt, Breite und Länge. Ergänzt mit complete, was dem Baum mit diesem Etikett fehlt.</translation>
+    </message>
+    <message>
+        <source>Records a weather station with its height and its place, so that weather-import can bring its days.</source>
+        <translation>Erfasst eine Wetterstation mit Höhe und Lage, damit weather-import ihre Tage bringen kann.</translation>
+    </message>
+    <message>
+        <source>Records an accession: its kind, parents, S-alleles, species and what else is known. With complete, fills what the accession of that name lacks.</source>
+        <translation>Erfasst eine Akzession: welcher Art sie ist, Eltern, S-Allele, botanische Art und was sonst bekannt ist. Ergänzt mit complete, was der Akzession dieses Namens fehlt.</translation>
+    </message>
+    <message>
+        <source>Records how many fruits hang at a tagged branch after the June drop. Where none is left the tag is done: no harvest is waited for.</source>
+        <translation>Erfasst, wie viele Früchte nach dem Junifall an einem Ast mit Anhänger hängen. Ist keine mehr da, ist der Anhänger erledigt: Eine Ernte wird nicht mehr erwartet.</translation>
+    </message>
+    <message>
+        <source>Records on which part of the tree a trait is scored: leaf, bloom, fruit or the whole tree. Only scores of flowers and fruit show that a seedling has bloomed.</source>
+        <translation>Erfasst, an welchem Teil des Baums ein Merkmal bonitiert wird: Blatt, Blüte, Frucht oder ganzer Baum. Nur Bonituren von Blüten und Früchten zeigen, dass ein Sämling geblüht hat.</translation>
+    </message>
+    <message>
+        <source>Records one member of a pollen blend with its share; a blend is made of as many such records as it has members.</source>
+        <translation>Erfasst einen Bestandteil einer Pollenmischung mit seinem Anteil; eine Mischung besteht aus so vielen solchen Einträgen, wie sie Bestandteile hat.</translation>
+    </message>
+    <message>
+        <source>Records pollen collected, under the code on its vial: donor, date, flowers, and the mass once it is dry. Pollen in stock is planned with, and what it covers is no longer to be collected.</source>
+        <translation>Erfasst gesammelten Pollen unter dem Kürzel auf seinem Röhrchen: Pollenspender, Datum, Blüten und die Masse, sobald er trocken ist. Mit vorhandenem Pollen wird geplant, und was er abdeckt, ist nicht mehr zu sammeln.</translation>
+    </message>
+    <message>
+        <source>Records that a pollen lot was brought to another store. From that day on its germination falls as it does there.</source>
+        <translation>Erfasst, dass eine Pollenpartie in ein anderes Lager kam. Von diesem Tag an sinkt ihre Keimung so, wie sie es dort tut.</translation>
+    </message>
+    <message>
+        <source>Records that flowers were bagged, emasculated or unbagged, a donor branch was cut, or the cut branch has come to bloom indoors: by the tag, or by tree and cross. The task is then done and out of the plan.</source>
+        <translation>Erfasst, dass Blüten eingetütet oder kastriert wurden, Tüten abgenommen wurden, ein Zweig des Pollenspenders geschnitten wurde oder der Treibzweig im Haus blüht: über den Anhänger oder über Baum und Kreuzung. Die Aufgabe ist damit erledigt und nicht mehr im Plan.</translation>
+    </message>
+    <message>
+        <source>Records the flowers pollinated on a branch, under the tag that is put on it. It is checked against the book first: the tree must be of the cross&apos;s seed parent, the pollen in stock on that day. A second pass over the branch goes under its tag.</source>
+        <translation>Erfasst die an einem Ast bestäubten Blüten unter dem Anhänger, den er bekommt. Wird zuerst am Buch geprüft: Der Baum muss von der Mutter der Kreuzung sein und der Pollen an diesem Tag vorhanden. Ein zweiter Durchgang am selben Ast läuft unter dessen Anhänger.</translation>
+    </message>
+    <message>
+        <source>Relative humidity in the store.</source>
+        <translation>Relative Luftfeuchte im Lager.</translation>
+    </message>
+    <message>
+        <source>Root mean square error of the median.</source>
+        <translation>Wurzel aus dem mittleren quadratischen Fehler des Medians.</translation>
+    </message>
+    <message>
+        <source>Rows of this table have no name of their own.</source>
+        <translation>Die Zeilen dieser Tabelle haben keinen eigenen Namen.</translation>
+    </message>
+    <message>
+        <source>Rows run into one another: the points are too rough to tell them apart.</source>
+        <translation>Reihen laufen ineinander: Die Punkte sind zu ungenau, um sie zu unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Self-incompatibility alleles, as &quot;S2 S3&quot;.</source>
+        <translation>Allele der Selbstunverträglichkeit, etwa &quot;S2 S3&quot;.</translation>
+    </message>
+    <message>
+        <source>Share in which it came about.</source>
+        <translation>Anteil, in dem es dazu kam.</translation>
+    </message>
+    <message>
+        <source>Share of flowers that have opened.</source>
+        <translation>Anteil der Blüten, die sich geöffnet haben.</translation>
+    </message>
+    <message>
+        <source>Shows how well each method forecasts bloom in this orchard: every past spring is forecast on days of the calendar from what was known by then and compared with the observations. Besides, every season is left out in turn and forecast from all others.</source>
+        <translation>Zeigt, wie gut jedes Verfahren die Blüte in diesem Obstgarten vorhersagt: Jedes vergangene Frühjahr wird an Tagen des Kalenders aus dem vorhergesagt, was bis dahin bekannt war, und mit den Beobachtungen verglichen. Außerdem wird jede Saison der Reihe nach ausgelassen und aus allen übrigen vorhergesagt.</translation>
+    </message>
+    <message>
+        <source>Skill of the meeting probabilities</source>
+        <translation>Vorhersagegüte für das Zusammentreffen</translation>
+    </message>
+    <message>
+        <source>Some rows begin later than others: are trees missing there?</source>
+        <translation>Einige Reihen beginnen später als andere: Fehlen dort Bäume?</translation>
+    </message>
+    <message>
+        <source>Spacings change along the rows, and the points are too rough to tell how.</source>
+        <translation>Die Pflanzabstände ändern sich entlang der Reihen, und die Punkte sind zu ungenau, um zu erkennen, wie.</translation>
+    </message>
+    <message>
+        <source>Springs</source>
+        <translation>Frühjahre</translation>
+    </message>
+    <message>
+        <source>Springs forecast by what earlier springs taught.</source>
+        <translation>Frühjahre, vorhergesagt nach dem, was frühere Frühjahre lehrten.</translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Temperature of stratification.</source>
+        <translation>Temperatur der Stratifikation.</translation>
+    </message>
+    <message>
+        <source>The accession or blend that gave the pollen.</source>
+        <translation>Die Akzession oder Mischung, die den Pollen gab.</translation>
+    </message>
+    <message>
+        <source>The accession that bore the seed.</source>
+        <translation>Die Akzession, die die Samen trug.</translation>
+    </message>
+    <message>
+        <source>The accession that it is a bud sport or a clone of: its genes are the same.</source>
+        <translation>Die Akzession, deren Mutante oder Klon sie ist: Ihre Gene sind dieselben.</translation>
+    </message>
+    <message>
+        <source>The accession, the species, or all together.</source>
+        <translation>Die Akzession, die Art oder alle zusammen.</translation>
+    </message>
+    <message>
+        <source>The first spring forecast forward in time; where not given, the sixth one with observations.</source>
+        <translation>Das erste Frühjahr, das vorwärts in der Zeit vorhergesagt wird; ohne Angabe das sechste mit Beobachtungen.</translation>
+    </message>
+    <message>
+        <source>The forecast stage: 60 first bloom, 65 full bloom, 69 end of bloom.</source>
+        <translation>Das vorhergesagte Stadium: 60 Blühbeginn, 65 Vollblüte, 69 Blühende.</translation>
+    </message>
+    <message>
+        <source>The lot moved.</source>
+        <translation>Die umgelagerte Partie.</translation>
+    </message>
+    <message>
+        <source>The new store.</source>
+        <translation>Das neue Lager.</translation>
+    </message>
+    <message>
+        <source>The observation says that no flower was open, but its stage says that some were.</source>
+        <translation>Nach der Beobachtung war keine Blüte offen, nach ihrem Stadium aber einige.</translation>
+    </message>
+    <message>
+        <source>The observed tree.</source>
+        <translation>Der beobachtete Baum.</translation>
+    </message>
+    <message>
+        <source>The option that gives this answer.</source>
+        <translation>Die Option, die diese Antwort gibt.</translation>
+    </message>
+    <message>
+        <source>The place cannot be carried into the book&apos;s coordinate system.</source>
+        <translation>Die Lage lässt sich nicht in das Koordinatenbezugssystem des Buchs umrechnen.</translation>
+    </message>
+    <message>
+        <source>The pollen used, where it came from a lot.</source>
+        <translation>Der verwendete Pollen, wenn er aus einer Partie kam.</translation>
+    </message>
+    <message>
+        <source>The position of this tree, were it so.</source>
+        <translation>Die Position dieses Baums, wenn es so wäre.</translation>
+    </message>
+    <message>
+        <source>The probability that two accessions meet against the share in which they did, forward in time.</source>
+        <translation>Die Wahrscheinlichkeit, dass zwei Akzessionen zusammentreffen, neben dem Anteil, in dem sie es taten, vorwärts in der Zeit.</translation>
+    </message>
+    <message>
+        <source>The question whose answer settles most.</source>
+        <translation>Die Frage, deren Antwort am meisten klärt.</translation>
+    </message>
+    <message>
+        <source>The row of this tree, were it so.</source>
+        <translation>Die Reihe dieses Baums, wenn es so wäre.</translation>
+    </message>
+    <message>
+        <source>The row runs at {:.1f} degrees, with a tree every {:.3f} m; the points deviate by about {:.2f} m across and {:.2f} m along.</source>
+        <translation>Die Reihe läuft in Richtung {} Grad, alle {} m ein Baum; die Punkte weichen etwa {} m quer und {} m längs ab.</translation>
+    </message>
+    <message>
+        <source>The row says all of this already.</source>
+        <translation>All das steht schon in der Zeile.</translation>
+    </message>
+    <message>
+        <source>The row says {} there already; only empty cells are filled.</source>
+        <translation>In der Zeile steht dort schon {}; gefüllt werden nur leere Zellen.</translation>
+    </message>
+    <message>
+        <source>The row was changed meanwhile.</source>
+        <translation>Die Zeile wurde inzwischen geändert.</translation>
+    </message>
+    <message>
+        <source>The rows run from west to east: it is not clear where they begin.</source>
+        <translation>Die Reihen laufen von West nach Ost: Es ist nicht klar, wo sie beginnen.</translation>
+    </message>
+    <message>
+        <source>The rows were found {:.2f} m apart, not as told.</source>
+        <translation>Die Reihen liegen nach den Punkten {} m auseinander, nicht wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The rows would be {:.2f} m apart and their trees {:.2f} m: rather the rows run the other way.</source>
+        <translation>Die Reihen lägen {} m auseinander und ihre Bäume {} m: Eher laufen die Reihen quer dazu.</translation>
+    </message>
+    <message>
+        <source>The same, had the share over all pairs and springs been forecast every time.</source>
+        <translation>Dasselbe, wenn jedes Mal der Anteil über alle Paare und Frühjahre vorhergesagt worden wäre.</translation>
+    </message>
+    <message>
+        <source>The tag at the branch, once it has one.</source>
+        <translation>Der Anhänger am Ast, sobald er einen hat.</translation>
+    </message>
+    <message>
+        <source>The tag hangs at {} for cross {}: a pass on another branch has a tag of its own.</source>
+        <translation>Der Anhänger hängt an {} für Kreuzung {}: Ein Durchgang an einem anderen Ast hat einen eigenen Anhänger.</translation>
+    </message>
+    <message>
+        <source>The tag hangs at {}.</source>
+        <translation>Der Anhänger hängt an {}.</translation>
+    </message>
+    <message>
+        <source>The tag has a pollination of this day already.</source>
+        <translation>Der Anhänger hat schon eine Bestäubung von diesem Tag.</translation>
+    </message>
+    <message>
+        <source>The tags whose fruit it came from, separated by blanks.</source>
+        <translation>Die Anhänger, von deren Früchten die Samen stammen, durch Leerzeichen getrennt.</translation>
+    </message>
+    <message>
+        <source>The text has more than {} characters.</source>
+        <translation>Der Text hat mehr als {} Zeichen.</translation>
+    </message>
+    <message>
+        <source>The trait, in the word that the scores use.</source>
+        <translation>Das Merkmal, mit dem Wort, das die Bonituren verwenden.</translation>
+    </message>
+    <message>
+        <source>The tree of the branch; needed where it has no tag yet.</source>
+        <translation>Der Baum des Astes; nötig, wenn er noch keinen Anhänger hat.</translation>
+    </message>
+    <message>
+        <source>The trees stand {:.2f} m apart, or {:.2f} m with others between them.</source>
+        <translation>Die Bäume stehen {} m auseinander, oder {} m mit anderen dazwischen.</translation>
+    </message>
+    <message>
+        <source>There is no such place on earth.</source>
+        <translation>Einen solchen Ort gibt es auf der Erde nicht.</translation>
+    </message>
+    <message>
+        <source>There is room for a row without trees: does it have a number?</source>
+        <translation>Es ist Raum für eine Reihe ohne Bäume: Hat sie eine Nummer?</translation>
+    </message>
+    <message>
+        <source>These are not days of a year.</source>
+        <translation>Das sind keine Tage eines Jahres.</translation>
+    </message>
+    <message>
+        <source>They run at {:.0f} degrees.</source>
+        <translation>Sie laufen in Richtung {} Grad.</translation>
+    </message>
+    <message>
+        <source>They were numbered as if moved back. Check one tree in the field.</source>
+        <translation>Sie wurden nummeriert, als wären sie zurückgeschoben. Einen Baum im Feld prüfen.</translation>
+    </message>
+    <message>
+        <source>This is a table of weather stations, not of trees.</source>
+        <translation>Das ist eine Tabelle von Wetterstationen, nicht von Bäumen.</translation>
+    </message>
+    <message>
+        <source>Treatment of the seed: soaking, scarification ...</source>
+        <translation>Behandlung der Samen: Einweichen, Anritzen ...</translation>
+    </message>
+    <message>
+        <source>Trees that could be numbered with it.</source>
+        <translation>Bäume, die sich damit nummerieren ließen.</translation>
+    </message>
+    <message>
+        <source>Upgrade a book</source>
+        <translation>Buch aktualisieren</translation>
+    </message>
+    <message>
+        <source>Upgrade it with book-upgrade; a copy is made first.</source>
+        <translation>Mit book-upgrade aktualisieren; zuvor wird eine Kopie angelegt.</translation>
+    </message>
+    <message>
+        <source>What it is grafted on.</source>
+        <translation>Worauf er veredelt ist.</translation>
+    </message>
+    <message>
+        <source>What should be asked where two readings of the rows are likely, and the options that answer it.</source>
+        <translation>Was zu fragen ist, wenn zwei Lesarten der Reihen wahrscheinlich sind, und die Optionen, die es beantworten.</translation>
+    </message>
+    <message>
+        <source>What was done.</source>
+        <translation>Was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Where it is scored; a score on flowers or fruit shows that the tree has bloomed.</source>
+        <translation>Woran es bonitiert wird; eine Bonitur von Blüten oder Früchten zeigt, dass der Baum geblüht hat.</translation>
+    </message>
+    <message>
+        <source>Whether a row without trees between others has a number.</source>
+        <translation>Ob eine Reihe ohne Bäume zwischen anderen eine Nummer hat.</translation>
+    </message>
+    <message>
+        <source>Whether lines complete rows that the book has, by their names; only empty cells are filled.</source>
+        <translation>Ob Zeilen des Bogens vorhandene Zeilen des Buchs nach ihrem Namen ergänzen; nur leere Zellen werden gefüllt.</translation>
+    </message>
+    <message>
+        <source>Whether the row of this name, which the book has, gets what it lacks; only empty cells are filled.</source>
+        <translation>Ob die Zeile dieses Namens, die das Buch schon hat, erhält, was ihr fehlt; nur leere Zellen werden gefüllt.</translation>
+    </message>
+    <message>
+        <source>Whether to forecast each past spring from earlier springs alone.</source>
+        <translation>Ob jedes vergangene Frühjahr allein aus früheren Frühjahren vorhergesagt wird.</translation>
+    </message>
+    <message>
+        <source>Whether to score the probabilities that two accessions meet as well.</source>
+        <translation>Ob auch die Wahrscheinlichkeiten bewertet werden, dass zwei Akzessionen zusammentreffen.</translation>
+    </message>
+    <message>
+        <source>Which round on the same flowers; the next one under its tag where it is not given.</source>
+        <translation>Der wievielte Durchgang an denselben Blüten; ohne Angabe der nächste unter seinem Anhänger.</translation>
+    </message>
+    <message>
+        <source>Which way do the rows run?</source>
+        <translation>In welche Richtung laufen die Reihen?</translation>
+    </message>
+    <message>
+        <source>Winter chill that its buds need, where it is known from elsewhere.</source>
+        <translation>Winterkälte, die ihre Knospen brauchen, wenn sie von anderswo bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Work at a branch</source>
+        <translation>Zweigarbeit</translation>
+    </message>
+    <message>
+        <source>Work at branches</source>
+        <translation>Zweigarbeiten</translation>
+    </message>
+    <message>
+        <source>Write it as a plain number, or in degrees, minutes and seconds.</source>
+        <translation>Als einfache Zahl oder in Grad, Minuten und Sekunden schreiben.</translation>
+    </message>
+    <message>
+        <source>Write latitude and longitude, as in 48.1340, 9.3010.</source>
+        <translation>Breite und Länge schreiben, etwa 48.1340, 9.3010.</translation>
+    </message>
+    <message>
+        <source>Write month and day, with commas between: 02-15,03-01.</source>
+        <translation>Monat und Tag schreiben, mit Kommas dazwischen: 02-15,03-01.</translation>
+    </message>
+    <message>
+        <source>Yes, all rows count from one edge.</source>
+        <translation>Ja, alle Reihen zählen von einem Rand aus.</translation>
+    </message>
+    <message>
+        <source>Yes, it is a row.</source>
+        <translation>Ja, es ist eine Reihe.</translation>
+    </message>
+    <message>
+        <source>a row without trees has a number</source>
+        <translation>eine Reihe ohne Bäume hat eine Nummer</translation>
+    </message>
+    <message>
+        <source>a row without trees may lie before its row</source>
+        <translation>vor seiner Reihe liegt vielleicht eine Reihe ohne Bäume</translation>
+    </message>
+    <message>
+        <source>a wide gap is an alley</source>
+        <translation>eine breite Lücke ist eine Fahrgasse</translation>
+    </message>
+    <message>
+        <source>accessions</source>
+        <translation>Akzessionen</translation>
+    </message>
+    <message>
+        <source>anthers removed from closed flowers</source>
+        <translation>Staubbeutel aus geschlossenen Blüten entfernt</translation>
+    </message>
+    <message>
+        <source>at an edge that turns once, as at a cut corner, also where first trees are missing</source>
+        <translation>an einem Rand, der einmal abknickt, wie an einer abgeschnittenen Ecke, auch wo erste Bäume fehlen</translation>
+    </message>
+    <message>
+        <source>at the block&apos;s common edge where the trees show it; asked where they do not</source>
+        <translation>am gemeinsamen Rand des Quartiers, wo die Bäume ihn zeigen; wo nicht, wird gefragt</translation>
+    </message>
+    <message>
+        <source>bags removed</source>
+        <translation>Tüten abgenommen</translation>
+    </message>
+    <message>
+        <source>bags, emasculation, branches cut</source>
+        <translation>Tüten, Kastration, geschnittene Zweige</translation>
+    </message>
+    <message>
+        <source>bloom</source>
+        <translation>Blüte</translation>
+    </message>
+    <message>
+        <source>branch work</source>
+        <translation>Zweigarbeit</translation>
+    </message>
+    <message>
+        <source>closed flowers bagged</source>
+        <translation>geschlossene Blüten eingetütet</translation>
+    </message>
+    <message>
+        <source>cross goals</source>
+        <translation>Kreuzungsziele</translation>
+    </message>
+    <message>
+        <source>done on</source>
+        <translation>erledigt am</translation>
+    </message>
+    <message>
+        <source>donor branch cut, to be forced</source>
+        <translation>Zweig des Pollenspenders zum Treiben geschnitten</translation>
+    </message>
+    <message>
+        <source>emasculate</source>
+        <translation>kastrieren</translation>
+    </message>
+    <message>
+        <source>forced branch in bloom indoors</source>
+        <translation>Treibzweig blüht im Haus</translation>
+    </message>
+    <message>
+        <source>fresh pollen: in bloom together on two days or more</source>
+        <translation>frischer Pollen: an mindestens zwei Tagen gemeinsam in Blüte</translation>
+    </message>
+    <message>
+        <source>fruit counted on the tree</source>
+        <translation>am Baum gezählte Früchte</translation>
+    </message>
+    <message>
+        <source>fruit set</source>
+        <translation>Fruchtansatz</translation>
+    </message>
+    <message>
+        <source>fruits set</source>
+        <translation>angesetzte Früchte</translation>
+    </message>
+    <message>
+        <source>indoor bloom</source>
+        <translation>Blüte im Haus</translation>
+    </message>
+    <message>
+        <source>leaf</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>left open, and asked</source>
+        <translation>bleibt offen und wird gefragt</translation>
+    </message>
+    <message>
+        <source>mean date of the last 15 springs</source>
+        <translation>mittleres Datum der letzten 15 Frühjahre</translation>
+    </message>
+    <message>
+        <source>members of pollen blends</source>
+        <translation>Bestandteile von Pollenmischungen</translation>
+    </message>
+    <message>
+        <source>moved on</source>
+        <translation>umgelagert am</translation>
+    </message>
+    <message>
+        <source>pollen brought to another store</source>
+        <translation>in ein anderes Lager gebrachter Pollen</translation>
+    </message>
+    <message>
+        <source>pollen collected</source>
+        <translation>gesammelter Pollen</translation>
+    </message>
+    <message>
+        <source>pollen lot {}</source>
+        <translation>Pollenpartie {}</translation>
+    </message>
+    <message>
+        <source>pollen move</source>
+        <translation>Pollenumlagerung</translation>
+    </message>
+    <message>
+        <source>probability²</source>
+        <translation>Wahrscheinlichkeit²</translation>
+    </message>
+    <message>
+        <source>rootstock {}</source>
+        <translation>Unterlage {}</translation>
+    </message>
+    <message>
+        <source>scored on flowers</source>
+        <translation>an Blüten bonitiert</translation>
+    </message>
+    <message>
+        <source>scored on fruit</source>
+        <translation>an Früchten bonitiert</translation>
+    </message>
+    <message>
+        <source>scored on leaves or shoots</source>
+        <translation>an Blättern oder Trieben bonitiert</translation>
+    </message>
+    <message>
+        <source>scored on the tree as a whole</source>
+        <translation>am ganzen Baum bonitiert</translation>
+    </message>
+    <message>
+        <source>seed lot {}</source>
+        <translation>Saatgutpartie {}</translation>
+    </message>
+    <message>
+        <source>seed lots put into stratification</source>
+        <translation>Saatgutpartien, deren Stratifikation beginnt</translation>
+    </message>
+    <message>
+        <source>stored pollen: that of the first flowers dry before the other&apos;s bloom ends</source>
+        <translation>gelagerter Pollen: Der Pollen der ersten Blüten ist trocken, bevor die Blüte der anderen Akzession endet</translation>
+    </message>
+    <message>
+        <source>task</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>the mean date of the last 15 springs, whatever the weather</source>
+        <translation>das mittlere Datum der letzten 15 Frühjahre, unabhängig vom Wetter</translation>
+    </message>
+    <message>
+        <source>the points lie off the rows as a whole</source>
+        <translation>die Punkte liegen alle zusammen neben den Reihen</translation>
+    </message>
+    <message>
+        <source>the spacing changes before it: how many positions lie between is not clear</source>
+        <translation>vor ihm ändert sich der Pflanzabstand: Wie viele Positionen dazwischen liegen, ist nicht klar</translation>
+    </message>
+    <message>
+        <source>the trees of its row stand {:.2f} m apart, not as told</source>
+        <translation>die Bäume seiner Reihe stehen {} m auseinander, nicht wie angegeben</translation>
+    </message>
+    <message>
+        <source>traits that are scored</source>
+        <translation>Merkmale, die bonitiert werden</translation>
+    </message>
+    <message>
+        <source>trees</source>
+        <translation>Bäume</translation>
+    </message>
+    <message>
+        <source>weather stations</source>
+        <translation>Wetterstationen</translation>
+    </message>
+    <message>
+        <source>{:.2f} m, most of every second one empty.</source>
+        <translation>{} m, von jeder zweiten sind die meisten leer.</translation>
+    </message>
+    <message>
+        <source>{:.2f} m, with other trees between them.</source>
+        <translation>{} m, mit anderen Bäumen dazwischen.</translation>
+    </message>
+    <message>
+        <source>{} ({}) and {} ({}) are of different genera: hardly any seed is to be expected.</source>
+        <translation>{} ({}) und {} ({}) sind aus verschiedenen Gattungen: Es sind kaum Samen zu erwarten.</translation>
+    </message>
+    <message>
+        <source>{} germinated seeds of lot {} are still in it, by the count of {}.</source>
+        <translation>{} gekeimte Samen von Partie {} sind nach der Zählung vom {} noch darin.</translation>
+    </message>
+    <message>
+        <source>{} is of another genus ({}) than {} ({}): hardly any seed is to be expected.</source>
+        <translation>{} ist aus einer anderen Gattung ({}) als {} ({}): Es sind kaum Samen zu erwarten.</translation>
+    </message>
+    <message>
+        <source>{} is of schema version {} already: nothing was changed.</source>
+        <translation>{} hat schon Schemaversion {}: Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>{} is of schema version {} and would become one of version {}; nothing was written.</source>
+        <translation>{} hat Schemaversion {} und erhielte Version {}; es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>{} more seedlings have no numbered position yet.</source>
+        <translation>{} weitere Sämlinge haben noch keine nummerierte Position.</translation>
+    </message>
+    <message>
+        <source>{} was of schema version {} and is of version {} now.</source>
+        <translation>{} hatte Schemaversion {} und hat jetzt Version {}.</translation>
+    </message>
+    <message>
+        <source>{} was of schema version {} and is of version {} now. As it was it lies in {}.</source>
+        <translation>{} hatte Schemaversion {} und hat jetzt Version {}. Der vorige Stand liegt in {}.</translation>
+    </message>
+    <message>
+        <source>{}, completed: {}</source>
+        <translation>{}, ergänzt: {}</translation>
+    </message>
+    <message>
+        <source>Urgency of the cross: 1 is the most urgent.</source>
+        <translation>Dringlichkeit der Kreuzung: 1 ist die dringendste.</translation>
     </message>
 </context>
 </TS>

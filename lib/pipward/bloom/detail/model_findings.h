@@ -6,7 +6,7 @@
 
 namespace pipward::bloom::detail {
 
-/// Departures beyond so many days look like a slip of the pen, whatever is usual.
+/// Departures beyond so many days look like a slip of the pen, where they are beyond what is usual as well.
 inline constexpr double unlikely_days = 8;
 /// Below this many seasons a model is a beginning.
 inline constexpr int few_seasons = 5;

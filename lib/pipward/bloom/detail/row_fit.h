@@ -6,6 +6,7 @@
 
 #include "pipward/bloom/detail/fit_table.h"
 #include "pipward/bloom/detail/pooling.h"
+#include "pipward/bloom/wandering_level.h"
 
 namespace pipward::bloom::detail {
 
@@ -16,10 +17,13 @@ struct RowFit {
     PoolStrength strength;           ///< how hard needs were drawn to that mean
     double season_sd_days = 0;       ///< days: residual that the orchard shares in a season
     double own_sd_days = 0;          ///< days: residual of one accession beside it
+    std::vector<double> own_sd_of;   ///< days, by accession
+    WanderingLevel drift;            ///< days: by how much this orchard's springs are forecast too late
     int seasons = 0;                 ///< with rows
     std::vector<int> rows;           ///< into the table
     std::vector<double> departures;  ///< by row: forecast less observed, as if the row had been left out
     std::vector<double> luck;        ///< by row: what the whole orchard departed by in that season
+    std::vector<double> apart;       ///< by row: departure beside the season's luck and the accession's own
     std::vector<double> trust;       ///< by row: 0..1
     double scale = 0;                ///< days: the usual size of a departure beside the season's luck
 };
@@ -30,6 +34,9 @@ RowFit fit_rows(const FitTable& table, std::vector<int> rows);
 /// The weighted average of the structures' days. `amounts` and `runs`: one a structure.
 double weighted_day(std::span<const double> weights, std::span<const double> amounts,
                     std::span<const StructureRun> runs);
+
+/// The day of an accession of the table in a season, its drift taken off.
+double forecast_day(const RowFit& fitted, int accession, std::span<const StructureRun> runs, Season season);
 
 /// The spread of an accession's need, days: parameter uncertainty of one with notes worth `worth`. The
 /// variance of a mean drawn to the centre, own_sd^2 / (worth + pull), and that of the seasons' luck, which no

@@ -16,6 +16,7 @@ struct ObservationDeparture {
     double departure = 0;   ///< days: full bloom told by the note less forecast
     double noting_sd = 1;   ///< days
     double own_sd = 1;      ///< days: the accession's spread beside the season's
+    std::string species{};  ///< its botanical name; empty where the book does not tell it
 };
 
 /// How one accession's day moves and what spread is left to it.
@@ -25,17 +26,24 @@ struct Moved {
     double own_sd = 0;     ///< days: what is left of its own
 };
 
-/// What all notes together say of the season.
-struct SeasonUpdate {
-    double luck = 0;                        ///< days: the season's expected departure
-    double luck_sd = 0;                     ///< days: how uncertain that is still
-    std::map<std::string, Moved> observed;  ///< by name, accessions with a note only
-
-    /// Where `accession` has no note it moves with the season only.
-    Moved of(const std::string& accession, double own_sd) const;
+/// What the season does to a species.
+struct SpeciesLuck {
+    double luck = 0;     ///< days: the expected departure
+    double luck_sd = 0;  ///< days: how uncertain that is still
 };
 
-/// departure = s + e + noise, with s ~ N(0, season_sd), e ~ N(0, own_sd) by accession: the exact posterior.
+/// What all notes together say of the season.
+struct SeasonUpdate {
+    SpeciesLuck others;                          ///< of a species that has no notes
+    std::map<std::string, SpeciesLuck> species;  ///< by botanical name, species with a note only
+    std::map<std::string, Moved> observed;       ///< by name, accessions with a note only
+
+    /// Where `accession` has no note it moves with its species only.
+    Moved of(const std::string& accession, const std::string& species, double own_sd) const;
+};
+
+/// departure = s + g + e + noise, with s of the season, g of the species in it (together season_sd, and as
+/// much of it shared as departures across species are), e ~ N(0, own_sd) by accession: the exact posterior.
 /// Notes of one accession are averaged by precision first. A departure far outside what all three allow is
 /// taken for a slip and counts for little.
 SeasonUpdate update_season(std::span<const ObservationDeparture> observations, double season_sd);

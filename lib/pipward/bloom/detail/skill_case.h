@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "pipward/bloom/curve_store.h"
+#include "pipward/bloom/detail/climate.h"
 #include "pipward/bloom/detail/row_fit.h"
 #include "pipward/bloom/skill.h"
 
@@ -23,32 +25,14 @@ struct SkillCase {
     bool inside = false;                         ///< whether the bloom came between P10 and P90
 };
 
-/// The curves a test asks for: those given, and those made from the seasons' weather when first wanted.
-class CurveStore {
-  public:
-    /// Both are lent and must outlive the store.
-    CurveStore(const CurvesOf& given, std::span<const weather::SeasonWeather> seasons, Latitude latitude);
-
-    /// Nothing for a season without weather.
-    const SeasonCurves* at(Season season, double offset);
-    /// Every season that can lend its remainder, in order.
-    std::span<const Season> seasons() const { return seasons_; }
-
-  private:
-    const CurvesOf& given_;
-    std::map<Season, const weather::SeasonWeather*> weather_;
-    std::vector<Season> seasons_;
-    Latitude latitude_;
-    CurvesOf made_;
-};
-
 /// Ensembles of one left-out season, shared by the methods: by offset and issue day.
 class LeadEnsembles {
   public:
-    /// The store is lent.
-    LeadEnsembles(CurveStore& store, Season left_out) : store_(store), left_out_(left_out) {}
+    LeadEnsembles(CurveStore& store, std::vector<LentSeason> lent, Season left_out)
+        : store_(store), lent_(std::move(lent)), left_out_(left_out) {}
 
-    /// The left-out season up to and with `issue` (a season day), then each other season's remainder.
+    /// The left-out season up to and with `issue` (a season day), then the remainder of each season that
+    /// lends.
     const std::vector<SeasonCurves>& at(double offset, int issue);
 
   private:
@@ -60,6 +44,7 @@ class LeadEnsembles {
     };
 
     CurveStore& store_;
+    std::vector<LentSeason> lent_;
     Season left_out_;
     std::map<Key, std::vector<SeasonCurves>> made_;
 };

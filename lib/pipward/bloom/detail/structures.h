@@ -17,7 +17,7 @@ enum class Summed {
     arrhenius,    ///< HeatCurve::arrhenius
     linear_4_25,  ///< HeatCurve::linear_4_25
     linear_6_25,  ///< HeatCurve::linear_6_25
-    degree_days,  ///< single-sine degree-days above ladder_base
+    degree_days,  ///< single-sine degree-days above degree_day_base
     calendar,     ///< nothing: the amount is the season day itself
 };
 /// What tells when a sum begins.
@@ -45,7 +45,7 @@ inline constexpr SeasonDay chill_read_on = 59;
 inline constexpr double days_later_per_kelvin = 5.05;
 
 /// Shape: averaged 132 (4 heat curves x 5 calendar and 6 chill starts x 3 overlaps), chill_then_heat 24
-/// (4 heat curves x 6 chill starts), degree_days 1, mean_day 1.
+/// (4 heat curves x 6 chill starts), degree_days 1, mean_day and recent_mean 1.
 std::span<const Structure> structures_of(BloomMethod method);
 
 /// One structure in one season at one place, made ready for many questions.

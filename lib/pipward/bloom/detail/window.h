@@ -23,6 +23,9 @@ SeasonDayQuantiles quantiles_of(std::vector<double> values);
 /// Shape: members x nodes x nodes, all equally likely, the member changing slowest.
 std::vector<double> spread_days(std::span<const double> members, double season_sd, double own_sd);
 
+/// The days of a stage that stands on the ladder in every scenario of a window: shape as spread_days().
+std::vector<double> stage_days(const BloomForecast& forecast, const BloomWindow& window, Bbch stage);
+
 /// The window's first, full and end, from its members and spreads, each by its member's own warmth.
 void fill_quantiles(BloomWindow& window, const BloomForecast& forecast);
 

@@ -220,6 +220,11 @@ BoundRecords bound_records(const Rows& rows, const Frame<Record>& frame, const F
                         all.push_back(&record);
                     }
                     return all;
+                },
+            .remove =
+                [=](Orchard& orchard, std::int64_t fid) {
+                    std::erase_if(std::invoke(rows, orchard),
+                                  [&](const Record& record) { return record.fid == fid; });
                 }};
 }
 

@@ -55,6 +55,8 @@ void check_descent(const OrchardIndex& book, Findings& findings);
 void check_blends(const Orchard& orchard, const Names& names, Findings& findings);
 void check_goals(const OrchardIndex& book, const Names& names, Day as_of, Findings& findings);
 void check_pollen(const OrchardIndex& book, Day as_of, Findings& findings);
+/// Work at branches, passes under one tag, fruit set and moves of pollen.
+void check_branches(const OrchardIndex& book, Day as_of, Findings& findings);
 void check_seed(const OrchardIndex& book, Day as_of, Findings& findings);
 
 /// The name in `known` that `name` most likely stands for: the same but for case and spaces, or one slip of

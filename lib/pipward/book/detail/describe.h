@@ -25,7 +25,7 @@ ColumnWords words_of(const Column& column);
 
 /// Makes the tables of the Schema extension where the book has none yet. GeoPackage only.
 void prepare_descriptions(Session& session);
-/// Writes every field domain of the schema. GeoPackage only.
+/// Writes every field domain of the schema that the book lacks. GeoPackage only.
 void write_domains(Session& session);
 /// Writes the words of one table's columns, replacing what was there.
 void describe_columns(Session& session, const std::string& table, const std::vector<ColumnWords>& columns);

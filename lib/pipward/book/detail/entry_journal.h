@@ -15,7 +15,7 @@ inline constexpr const char* journal_table = "entry_journal";
 
 /// Remembers entries that were written at once; the oldest of many are forgotten, such batches as a whole.
 void remember(Session& session, std::span<const AddedRow> rows);
-void forget(Session& session, const AddedRow& row);
+void forget(Session& session, std::span<const AddedRow> rows);
 /// The newest batch first, its rows in the order of writing. Empty where the book has no journal.
 std::vector<std::vector<AddedRow>> remembered(Session& session);
 

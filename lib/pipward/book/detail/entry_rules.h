@@ -11,6 +11,7 @@ namespace pipward::book::detail {
 
 void judge(const BloomObservation& observed, const Orchard& orchard, Findings& findings);
 void judge(const Pollination& work, const Orchard& orchard, Findings& findings);
+void judge(const BranchWork& work, const Orchard& orchard, Findings& findings);
 void judge(const Fruit& harvested, const Orchard& orchard, Findings& findings);
 void judge(const SeedLot& lot, const Orchard& orchard, Findings& findings);
 void judge(const GerminationCount& count, const Orchard& orchard, Findings& findings);

@@ -23,7 +23,10 @@ struct Relation {
 
 /// One relation for each reference of the schema.
 std::vector<Relation> book_relations(Schema schema);
-/// Makes the views and registers them. GeoPackage only.
+/// Makes the views of the references in these tables and registers them, in a book that has others.
+/// GeoPackage only.
+void add_relations(Session& session, Schema schema);
+/// The same in a book that has none. GeoPackage only.
 void write_relations(Session& session, Schema schema);
 
 }  // namespace pipward::book::detail

@@ -22,13 +22,17 @@ BookTable tree_table();
 
 // schema_observations.cpp
 BookTable bloom_observation_table();
+BookTable trait_table();
 BookTable trait_score_table();
 
 // schema_crosses.cpp
 BookTable cross_goal_table();
 BookTable pollen_lot_table();
 BookTable pollen_test_table();
+BookTable pollen_move_table();
 BookTable pollination_table();
+BookTable branch_work_table();
+BookTable fruit_set_table();
 BookTable fruit_table();
 
 // schema_seed.cpp

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 
 #include "pipward/book/schema.h"
@@ -23,6 +24,11 @@ bool is_a_book(Session& session) {
                                [&](const BookTable& table) { return table_exists(session, table.name); });
 }
 
+bool has_step_from(int version) {
+    const auto steps = upgrade_steps();
+    return std::ranges::find(steps, version, &UpgradeStep::from) != steps.end();
+}
+
 Error of_another_version(const std::string& location, int version) {
     return version > our_version
                ? access_error(location,
@@ -33,7 +39,9 @@ Error of_another_version(const std::string& location, int version) {
                      location,
                      say("This book is of schema version {}; this program needs version {}.", version,
                          our_version),
-                     say("Use the release of Pipward that made it, or copy its rows into a new book."));
+                     has_step_from(version)
+                         ? say("Upgrade it with book-upgrade; a copy is made first.")
+                         : say("Use the release of Pipward that made it, or copy its rows into a new book."));
 }
 
 }  // namespace
@@ -68,7 +76,8 @@ void expect_our_version(Session& session, const std::string& location) {
 }
 
 std::span<const UpgradeStep> upgrade_steps() {
-    return {};
+    static const std::array steps{UpgradeStep{1, upgrade_from_1}};
+    return steps;
 }
 
 void upgrade(Session& session, std::span<const UpgradeStep> steps, int wanted) {

@@ -16,7 +16,7 @@ inline constexpr std::string_view version_table = "book_version";
 
 /// Of the books that this program makes, reads and writes. Counted up with every change of a user's table;
 /// such a change brings its step into upgrade_steps().
-inline constexpr int our_version = 1;
+inline constexpr int our_version = 2;
 
 /// Nothing where the book does not say it.
 std::optional<int> version_of(Session& session);
@@ -33,8 +33,11 @@ struct UpgradeStep {
     std::function<void(Session& session)> run;
 };
 
-/// One for every version that there was before ours, the oldest first. There was none.
+/// One for every version that there was before ours, the oldest first.
 std::span<const UpgradeStep> upgrade_steps();
+
+// upgrade_from_1.cpp
+void upgrade_from_1(Session& session);
 
 /// Runs the steps from the book's version to `wanted`, inside of the caller's transaction. Throws OgrTrouble
 /// where a step is missing; the book is then as the caller's transaction leaves it.

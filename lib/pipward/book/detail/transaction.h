@@ -18,6 +18,10 @@ namespace pipward::book::detail {
 void change_book(const std::string& location, const std::vector<std::string>& tables, Patience patience,
                  const std::function<void(Session&)>& work);
 
+/// The same of a book of whatever version, all tables of which may be changed.
+void change_any_book(const std::string& location, Patience patience,
+                     const std::function<void(Session&)>& work);
+
 /// Reads with the same patience: `work` gets a session opened for reading. Throws Error.
 void look_into_book(const std::string& location, Patience patience,
                     const std::function<void(Session&)>& work);

@@ -21,7 +21,7 @@ inline constexpr Share least_at_once{0.10};
 
 /// A flower stands at balloon for so many degree-days above ladder_base before it opens: one and a half days
 /// at 20 °C. Common practice, no source (forced branches open from balloon in 1 to 2 days).
-inline constexpr DegreeDays balloon_lasts{23};
+inline constexpr DegreeDays balloon_lasts{30};
 
 /// Fresh pollen is collected at balloon, dried, and used within so many days of collecting.
 inline constexpr int fresh_from_days = 1;
@@ -48,7 +48,8 @@ struct BloomCourse {
 
 /// Every course of a window, all equally likely.
 /// Shape: members x residual nodes of the season x residual nodes of the window's own, the last changing
-/// fastest: two windows of a forecast share weather and season where the first two agree.
+/// fastest: two windows of a forecast share weather and season where the first two agree. What the ladder
+/// leaves open of a bloom's ends is in the nodes, as if it moved the whole bloom.
 struct BloomCourses {
     const std::vector<bloom::SeasonCurves>* curves = nullptr;  ///< one a member
     SeasonDay from = season_first;                             ///< earlier days are over and left out

@@ -19,6 +19,7 @@ struct LotOutlook {
     std::optional<Day> tested;       ///< its latest test
     /// Of the donor, less what was used; nothing where the book tells no amount.
     std::optional<double> flowers_left;
+    Store store = Store::refrigerator;  ///< where it is on the day of the plan
 };
 
 /// The seasons of which lots may come.

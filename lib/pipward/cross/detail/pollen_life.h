@@ -22,6 +22,17 @@ double germination_kept(Store store, double months);
 /// One standard deviation of that share, by the fit's departures from the table.
 double germination_kept_sd(Store store);
 
+/// A lot's time in one store.
+struct Stay {
+    Store store = Store::refrigerator;
+    Day from;  ///< its first day there
+};
+
+/// Of pollen that was moved from store to store: what each store leaves is multiplied as if the pollen had
+/// always been there and come as far on its curve (cumulative exposure: Nelson 1980, IEEE Transactions on
+/// Reliability 29:107). `stays` by day, the first from the day it was collected, never empty. Range 0..1.
+double germination_kept(std::span<const Stay> stays, Day day);
+
 /// Germination of a sample of pollen as a share of its grains, and one standard deviation of it.
 struct Germination {
     double mean = 0;  ///< 0..1
@@ -32,11 +43,13 @@ struct Germination {
 /// 98, 68 and 59 %). Ten others had a mean of 85 % (Zebro, Kang & Heo 2023, Bragantia).
 inline constexpr Germination untested_pollen{0.76, 0.17};
 
-/// Germination of pollen collected `collected_on` and kept in `store` until `use`, from its tests up to
-/// `as_of`. The latest test is carried forward along the store's curve from the pollen's age at the test;
+/// Germination of pollen until `use`, by its stays in stores, from its tests up to `as_of`. The latest test is
+/// carried forward along the stores' curves from the pollen's age at the test;
 /// tests within a fortnight before it are carried forward too and weighed by their grains, older ones are
 /// superseded. The spread joins the counting error (Agresti & Coull 1998) and the curve's. Without a test it
-/// starts as untested pollen. The pollen is taken to have stood in one store since it was collected.
+/// starts as untested pollen. The spread of a curve is that of the last store.
+Germination germination_at(std::span<const Stay> stays, std::span<const PollenTest> tests, Day as_of, Day use);
+/// The same of pollen that has stood in one store since it was collected.
 Germination germination_at(Store store, Day collected_on, std::span<const PollenTest> tests, Day as_of,
                            Day use);
 

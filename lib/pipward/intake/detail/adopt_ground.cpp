@@ -6,8 +6,14 @@
 namespace pipward::intake::detail {
 namespace {
 
+void tell_outside(Adoption& adoption, AdoptRow& row, const MapPoint& point, const std::string& book_crs) {
+    auto [message, remedy] =
+        place::words_of_outside(place::ToEarth(adoption.crs)(point).value_or(place::LonLat{}), book_crs);
+    adoption.complain(row, {Level::error, {}, {}, std::move(message), std::move(remedy)});
+}
+
 void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place::PlaceDoubt doubt,
-                const place::PlaceJudge& judge) {
+                const place::PlaceJudge& judge, const std::string& book_crs) {
     switch (doubt) {
         case place::PlaceDoubt::none:
             return;
@@ -31,10 +37,7 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place:
                 row, {Level::error,
                       {},
                       {},
-                      judge.in_degrees() ? say("Latitude and longitude are swapped: the other way round it "
-                                               "lies among the book's locations.")
-                                         : say("Easting and northing are swapped: the other way round it "
-                                               "lies among the book's locations."),
+                      judge.words_of_exchange(),
                       say("If all of them are, give swap-axes yes; else correct it in the layer.")});
         case place::PlaceDoubt::nowhere:
             return adoption.complain(
@@ -43,18 +46,21 @@ void tell_doubt(Adoption& adoption, AdoptRow& row, const MapPoint& point, place:
                       {},
                       say("This is no location on the earth in {}.", place::system_name(adoption.crs)),
                       say("Check the coordinates and their system.")});
+        case place::PlaceDoubt::outside:
+            return tell_outside(adoption, row, point, book_crs);
     }
 }
 
 }  // namespace
 
-bool judge_whereabouts(Adoption& adoption, std::span<const place::LonLat> known) {
-    const place::PlaceJudge judge(adoption.crs, known);
+bool judge_whereabouts(Adoption& adoption, std::span<const place::LonLat> known,
+                       const std::string& book_crs) {
+    const place::PlaceJudge judge(adoption.crs, known, book_crs);
     bool sound = true;
     for (auto& row : adoption.rows) {
         for (const auto& point : row.fate == Fate::left_out ? std::vector<MapPoint>{} : row.points) {
             if (const auto doubt = judge(point); doubt != place::PlaceDoubt::none) {
-                tell_doubt(adoption, row, point, doubt, judge);
+                tell_doubt(adoption, row, point, doubt, judge, book_crs);
                 sound = sound && doubt == place::PlaceDoubt::far;
                 break;
             }

@@ -9,9 +9,9 @@
 /// What is said of where a layer's rows lie.
 namespace pipward::intake::detail {
 
-/// Row by row: far from the book, exchanged coordinates, degrees taken for metres, nowhere. False where the
-/// coordinates cannot be what they are said to be.
-bool judge_whereabouts(Adoption& adoption, std::span<const place::LonLat> known);
+/// Row by row: far from the book, exchanged coordinates, degrees taken for metres, nowhere, outside of the
+/// area of use of the book's system. False where the coordinates cannot be what they are said to be.
+bool judge_whereabouts(Adoption& adoption, std::span<const place::LonLat> known, const std::string& book_crs);
 
 /// How true the places are that come of it.
 void tell_transformation(Adoption& adoption, const place::TransformationFacts& facts,

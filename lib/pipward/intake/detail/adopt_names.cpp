@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <map>
 #include <set>
 
 #include "pipward/book/heading.h"
@@ -15,43 +16,77 @@
 namespace pipward::intake::detail {
 namespace {
 
-std::vector<AdoptRow*> rows_with(Adoption& adoption, const std::string& column, const std::string& name) {
-    std::vector<AdoptRow*> rows;
+using Rows = std::vector<AdoptRow*>;
+
+std::string digits_of(const std::string& name) {
+    std::string digits;
+    std::ranges::copy_if(name, std::back_inserter(digits),
+                         [](unsigned char c) { return std::isdigit(c) != 0; });
+    return digits;
+}
+
+/// The names that the book has, or is to have, of one sort.
+class KnownNames {
+  public:
+    void add(const std::string& name) {
+        if (names_.insert(name).second) {
+            in_order_.push_back(name);
+            by_loose_[loose(name)].push_back(name);
+            by_digits_[digits_of(name)].push_back(name);
+        }
+    }
+
+    bool has(const std::string& name) const { return names_.contains(name); }
+    const std::vector<std::string>& all() const { return in_order_; }
+
+    /// The one name that differs only by capitals and blanks.
+    std::optional<std::string> written_otherwise(const std::string& name) const {
+        const auto found = by_loose_.find(loose(name));
+        return found != by_loose_.end() && found->second.size() == 1 ? std::optional{found->second.front()}
+                                                                     : std::nullopt;
+    }
+
+    /// A name some letters off may be a slip; one with another number is another selection.
+    std::optional<std::string> perhaps_meant(const std::string& name) const {
+        const auto wanted = loose(name);
+        const auto alike = by_digits_.find(digits_of(name));
+        for (const auto& other : alike == by_digits_.end() ? std::vector<std::string>{} : alike->second) {
+            if (edit_distance(wanted, loose(other)) <= farthest_slip(wanted)) {
+                return other;
+            }
+        }
+        return std::nullopt;
+    }
+
+  private:
+    std::set<std::string> names_;
+    std::vector<std::string> in_order_;
+    std::map<std::string, std::vector<std::string>> by_loose_;
+    std::map<std::string, std::vector<std::string>> by_digits_;
+};
+
+/// The rows of every name of the column that the book lacks, in the order of the alphabet.
+std::map<std::string, Rows> rows_of_unknown(Adoption& adoption, const std::string& column,
+                                            const KnownNames& known) {
+    std::map<std::string, Rows> rows;
     for (auto& row : adoption.rows) {
-        if (row.fate != Fate::left_out && row.text(column) == name) {
-            rows.push_back(&row);
+        const auto name = row.fate == Fate::left_out ? std::string{} : row.text(column);
+        if (!name.empty() && !known.has(name)) {
+            rows[name].push_back(&row);
         }
     }
     return rows;
 }
 
-/// Every name of the column that the book lacks, in the order of the alphabet.
-std::vector<std::string> unknown_names(const Adoption& adoption, const std::string& column,
-                                       const std::vector<std::string>& known) {
-    std::vector<std::string> names;
-    for (const auto& row : adoption.rows) {
-        const auto name = row.fate == Fate::left_out ? std::string{} : row.text(column);
-        if (!name.empty() && std::ranges::find(known, name) == known.end()) {
-            names.push_back(name);
-        }
-    }
-    std::ranges::sort(names);
-    names.erase(std::unique(names.begin(), names.end()), names.end());
-    return names;
-}
+/// A name that the book lacks, and who names it.
+struct Unknown {
+    const std::string& column;
+    const std::string& name;
+    const Rows& rows;
+};
 
-/// The one name of the book that differs only by capitals and blanks.
-std::optional<std::string> written_otherwise(const std::string& name, const std::vector<std::string>& known) {
-    const auto wanted = loose(name);
-    const auto same = [&](const std::string& other) { return loose(other) == wanted; };
-    const auto found = std::ranges::find_if(known, same);
-    return found != known.end() && std::ranges::count_if(known, same) == 1 ? std::optional{*found}
-                                                                           : std::nullopt;
-}
-
-void write_as_in_book(Adoption& adoption, const std::string& column, const std::string& name,
-                      const std::string& known) {
-    const auto rows = rows_with(adoption, column, name);
+void write_as_in_book(Adoption& adoption, const Unknown& unknown, const std::string& known) {
+    const auto& [column, name, rows] = unknown;
     for (auto* row : rows) {
         row->cells[column] = known;
     }
@@ -63,13 +98,13 @@ void write_as_in_book(Adoption& adoption, const std::string& column, const std::
                   say("It counts as the same and is written as in the book."));
 }
 
-void refuse(Adoption& adoption, const std::string& column, const std::string& name, Sentence message,
-            Sentence remedy) {
-    for (auto* row : rows_with(adoption, column, name)) {
+void refuse(Adoption& adoption, const Unknown& unknown, Sentence message, Sentence remedy) {
+    for (auto* row : unknown.rows) {
         row->why = row->fate == Fate::refused ? row->why : message;
         row->fate = Fate::refused;
     }
-    adoption.tell(Level::error, field_of(adoption, column), name, std::move(message), std::move(remedy));
+    adoption.tell(Level::error, field_of(adoption, unknown.column), unknown.name, std::move(message),
+                  std::move(remedy));
 }
 
 Sentence nearest_words(const std::string& name, const std::vector<std::string>& known) {
@@ -79,7 +114,7 @@ Sentence nearest_words(const std::string& name, const std::vector<std::string>& 
 }
 
 /// What the trees of an accession say of it; nothing where they say different things.
-std::optional<Cell> told_of(const std::vector<AdoptRow*>& rows, const std::string& column, bool& differs) {
+std::optional<Cell> told_of(const Rows& rows, const std::string& column, bool& differs) {
     std::optional<Cell> told;
     for (const auto* row : rows) {
         const auto cell = row->accession.find(column);
@@ -91,15 +126,14 @@ std::optional<Cell> told_of(const std::vector<AdoptRow*>& rows, const std::strin
     return differs ? std::nullopt : told;
 }
 
-MadeRow accession_of(Adoption& adoption, const std::string& name, const AdoptOptions& options) {
-    MadeRow made{"accession", {{"name", name}}};
-    const auto rows = rows_with(adoption, "accession", name);
+MadeRow accession_of(Adoption& adoption, const Unknown& unknown, const AdoptOptions& options) {
+    MadeRow made{"accession", {{"name", unknown.name}}};
     for (const auto& column : book::find_book_table("accession")->columns) {
         bool differs = false;
-        if (auto told = told_of(rows, std::string(column.name), differs)) {
+        if (auto told = told_of(unknown.rows, std::string(column.name), differs)) {
             made.cells[std::string(column.name)] = *told;
         } else if (differs) {
-            refuse(adoption, "accession", name, say("Its trees disagree: {}.", std::string(column.label)),
+            refuse(adoption, unknown, say("Its trees disagree: {}.", std::string(column.label)),
                    say("Correct them, or leave that field out with map."));
         }
     }
@@ -107,53 +141,34 @@ MadeRow accession_of(Adoption& adoption, const std::string& name, const AdoptOpt
     return made;
 }
 
-std::string digits_of(const std::string& name) {
-    std::string digits;
-    std::ranges::copy_if(name, std::back_inserter(digits),
-                         [](unsigned char c) { return std::isdigit(c) != 0; });
-    return digits;
-}
-
-/// A name some letters off may be a slip; one with another number is another selection.
-std::optional<std::string> perhaps_meant(const std::string& name, const std::vector<std::string>& known) {
-    const auto wanted = loose(name);
-    for (const auto& other : known) {
-        if (edit_distance(wanted, loose(other)) <= farthest_slip(wanted) &&
-            digits_of(name) == digits_of(other)) {
-            return other;
-        }
-    }
-    return std::nullopt;
-}
-
-void add_accession(Adoption& adoption, const std::string& name, const std::vector<std::string>& known,
+void add_accession(Adoption& adoption, const Unknown& unknown, const KnownNames& known,
                    const AdoptOptions& options) {
-    auto made = accession_of(adoption, name, options);
+    auto made = accession_of(adoption, unknown, options);
     if (!made.cells.contains("kind")) {
-        refuse(adoption, "accession", name, say("It is not known what kind of accession it is."),
+        refuse(adoption, unknown, say("It is not known what kind of accession it is."),
                say("Give it with accession-kind: cultivar, selection, seedling, species or unknown."));
     }
-    if (const auto meant = perhaps_meant(name, known)) {
-        adoption.tell(Level::warning, field_of(adoption, "accession"), name,
+    if (const auto meant = known.perhaps_meant(unknown.name)) {
+        adoption.tell(Level::warning, field_of(adoption, "accession"), unknown.name,
                       say("A new accession, but its name is very similar to \"{}\".", *meant),
                       say("If it is a mistake, correct it in the layer before writing."));
     }
     adoption.made.push_back(std::move(made));
 }
 
-void judge_accession(Adoption& adoption, const std::string& name, std::vector<std::string>& known,
+void judge_accession(Adoption& adoption, const Unknown& unknown, KnownNames& known,
                      const AdoptOptions& options) {
-    if (const auto same = written_otherwise(name, known)) {
-        write_as_in_book(adoption, "accession", name, *same);
+    if (const auto same = known.written_otherwise(unknown.name)) {
+        write_as_in_book(adoption, unknown, *same);
     } else if (options.add_accessions) {
-        add_accession(adoption, name, known, options);
-        known.push_back(name);
+        add_accession(adoption, unknown, known, options);
+        known.add(unknown.name);
     } else {
-        const auto trees = rows_with(adoption, "accession", name).size();
-        auto remedy = nearest_words(name, known);
+        const auto trees = unknown.rows.size();
+        auto remedy = nearest_words(unknown.name, known.all());
         remedy += remedy.empty() ? Sentence{} : verbatim(" ");
         remedy += say("Correct it, or let add-accessions add it.");
-        refuse(adoption, "accession", name,
+        refuse(adoption, unknown,
                trees == 1 ? say("The book has no accession of this name; 1 tree names it.")
                           : say("The book has no accession of this name; {} trees name it.", trees),
                std::move(remedy));
@@ -175,12 +190,13 @@ void tell_unknown_species(Adoption& adoption) {
 }
 
 void judge_accessions(Adoption& adoption, const AdoptOptions& options, const Orchard& orchard) {
-    std::vector<std::string> known;
+    const std::string column = "accession";
+    KnownNames known;
     for (const auto& accession : orchard.accessions) {
-        known.push_back(accession.name);
+        known.add(accession.name);
     }
-    for (const auto& name : unknown_names(adoption, "accession", known)) {
-        judge_accession(adoption, name, known, options);
+    for (const auto& [name, rows] : rows_of_unknown(adoption, column, known)) {
+        judge_accession(adoption, {column, name, rows}, known, options);
     }
     tell_unknown_species(adoption);
 }
@@ -217,21 +233,23 @@ void tell_other_facts(Adoption& adoption, const Orchard& orchard) {
 }
 
 void judge_blocks(Adoption& adoption, const AdoptOptions& options, const Orchard& orchard) {
-    std::vector<std::string> known;
+    const std::string column = "block";
+    KnownNames known;
     for (const auto& block : orchard.blocks) {
-        known.push_back(block.name);
+        known.add(block.name);
     }
-    for (const auto& name : unknown_names(adoption, "block", known)) {
-        if (const auto same = written_otherwise(name, known)) {
-            write_as_in_book(adoption, "block", name, *same);
+    for (const auto& [name, rows] : rows_of_unknown(adoption, column, known)) {
+        const Unknown unknown{column, name, rows};
+        if (const auto same = known.written_otherwise(name)) {
+            write_as_in_book(adoption, unknown, *same);
         } else if (options.add_rows) {
-            adoption.made.push_back(made_block(adoption, name, orchard.crs));
-            known.push_back(name);
+            adoption.made.push_back(made_block(name, rows, orchard.crs));
+            known.add(name);
         } else {
-            auto remedy = nearest_words(name, known);
+            auto remedy = nearest_words(name, known.all());
             remedy += remedy.empty() ? Sentence{} : verbatim(" ");
             remedy += say("Import the layer of the blocks first, or let add-rows draw it around its trees.");
-            refuse(adoption, "block", name, say("The book has no block of this name."), std::move(remedy));
+            refuse(adoption, unknown, say("The book has no block of this name."), std::move(remedy));
         }
     }
 }

@@ -9,43 +9,75 @@
 #include "pipward/intake/detail/adopt_ground.h"
 #include "pipward/intake/detail/adopting.h"
 #include "pipward/intake/detail/book_value.h"
+#include "pipward/place/place_text.h"
 #include "pipward/place/transformation.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::intake::detail {
 namespace {
 
-// Coordinates that stand in columns.
-void take_coordinates(Adoption& adoption, const book::UserLayer& layer) {
-    const auto* x = adoption.mapping.to("place.x");
-    const auto* y = adoption.mapping.to("place.y");
-    if (x == nullptr || y == nullptr) {
-        if (x != y) {
-            adoption.tell(
-                Level::error, (x != nullptr ? x : y)->field, {},
-                say("The layer has one of the two coordinates only."),
-                say("Give the other field with map: x is easting or longitude, y northing or latitude."));
-        }
-        return;
+std::optional<std::string> text_in(const book::UserFeature& feature, const FieldGoal& goal) {
+    const auto text = feature.texts.find(goal.field);
+    return text == feature.texts.end() || says_nothing(text->second) ? std::nullopt
+                                                                     : std::optional{text->second};
+}
+
+void tell_unreadable(Adoption& adoption, AdoptRow& row, const FieldGoal& goal, const std::string& text) {
+    ++adoption.unreadable[goal.field];
+    adoption.complain(row, {Level::error, goal.field, text, say("This is no coordinate."),
+                            goal.column == "place.at"
+                                ? say("Write latitude and longitude, as in 48.1340, 9.3010.")
+                                : say("Write it as a plain number, or in degrees, minutes and seconds.")});
+}
+
+/// What the writing of coordinates in columns says of them.
+struct Taken {
+    bool degrees = false;
+};
+
+// One of two columns: a number, or degrees with their signs.
+std::optional<double> coordinate_in(const std::string& text, bool east, Taken& taken) {
+    if (const auto number = read_number(text)) {
+        return *number;
     }
+    const auto angle = place::parse_angle(text);
+    const auto letters = east ? std::string_view("EW") : std::string_view("NS");
+    if (!angle || (angle->hemisphere != '\0' && letters.find(angle->hemisphere) == std::string_view::npos)) {
+        return std::nullopt;
+    }
+    taken.degrees = true;
+    return angle->degrees;
+}
+
+void take_both(Adoption& adoption, const book::UserLayer& layer, const FieldGoal& goal) {
+    for (std::size_t i = 0; i < adoption.rows.size(); ++i) {
+        const auto text = text_in(layer.features[i], goal);
+        if (!text) {
+            continue;
+        }
+        if (const auto place = place::parse_place(*text)) {
+            adoption.rows[i].points = {{place->at.lon, place->at.lat, {}}};
+        } else {
+            tell_unreadable(adoption, adoption.rows[i], goal, *text);
+        }
+    }
+}
+
+void take_each(Adoption& adoption, const book::UserLayer& layer, const FieldGoal& x, const FieldGoal& y,
+               Taken& taken) {
     for (std::size_t i = 0; i < adoption.rows.size(); ++i) {
         auto& row = adoption.rows[i];
         MapPoint point;
         int found = 0;
-        for (const auto* goal : {x, y}) {
-            const auto text = layer.features[i].texts.find(goal->field);
-            if (text == layer.features[i].texts.end() || says_nothing(text->second)) {
-                continue;
+        for (const auto* goal : {&x, &y}) {
+            const auto text = text_in(layer.features[i], *goal);
+            const auto number = text ? coordinate_in(*text, goal == &x, taken) : std::nullopt;
+            if (number) {
+                (goal == &x ? point.x : point.y) = *number;
+                ++found;
+            } else if (text) {
+                tell_unreadable(adoption, row, *goal, *text);
             }
-            const auto number = read_number(text->second);
-            if (!number) {
-                ++adoption.unreadable[goal->field];
-                adoption.complain(row, {Level::error, goal->field, text->second,
-                                        say("This is no coordinate."), say("Write it as a plain number.")});
-                continue;
-            }
-            (goal == x ? point.x : point.y) = *number;
-            ++found;
         }
         if (found == 2) {
             row.points = {point};
@@ -53,13 +85,34 @@ void take_coordinates(Adoption& adoption, const book::UserLayer& layer) {
     }
 }
 
+// Coordinates that stand in columns.
+Taken take_coordinates(Adoption& adoption, const book::UserLayer& layer) {
+    const auto* x = adoption.mapping.to("place.x");
+    const auto* y = adoption.mapping.to("place.y");
+    const auto* both = adoption.mapping.to("place.at");
+    Taken taken;
+    if (x != nullptr && y != nullptr) {
+        take_each(adoption, layer, *x, *y, taken);
+    } else if (both != nullptr) {
+        take_both(adoption, layer, *both);
+        taken.degrees = true;
+    } else if (x != y) {
+        adoption.tell(
+            Level::error, (x != nullptr ? x : y)->field, {},
+            say("The layer has one of the two coordinates only."),
+            say("Give the other field with map: x is easting or longitude, y northing or latitude."));
+    }
+    return taken;
+}
+
 bool is_lon_lat(const FieldMapping& mapping) {
-    const auto* x = mapping.to("place.x");
-    const auto* y = mapping.to("place.y");
-    const auto says = [](const FieldGoal* goal, std::string_view part) {
-        return goal != nullptr && book::field_word(goal->field).find(part) != std::string::npos;
+    const auto says = [&](const char* column, std::initializer_list<std::string_view> parts) {
+        const auto* goal = mapping.to(column);
+        const auto word = goal == nullptr ? std::string{} : book::field_word(goal->field);
+        return std::ranges::any_of(
+            parts, [&](std::string_view part) { return word.find(part) != std::string::npos; });
     };
-    return (says(x, "lon") || says(x, "lng")) && says(y, "lat");
+    return says("place.x", {"lon", "lng", "laeng", "lang"}) && says("place.y", {"lat", "breit"});
 }
 
 std::vector<MapPoint> all_points(const Adoption& adoption) {
@@ -70,21 +123,49 @@ std::vector<MapPoint> all_points(const Adoption& adoption) {
     return points;
 }
 
-std::string system_of(Adoption& adoption, const book::UserLayer& layer, const AdoptOptions& options) {
+// "book" and "GNSS" beside what PROJ knows.
+std::string system_given(const std::string& text, const Orchard& orchard) {
+    const auto word = lower_case(text);
+    return word == "book" ? orchard.crs : word == "gnss" || word == "gps" ? "EPSG:4326" : text;
+}
+
+std::string system_of(Adoption& adoption, const book::UserLayer& layer, const AdoptOptions& options,
+                      const Taken& taken, const Orchard& orchard) {
     if (!options.layer_crs.empty()) {
-        if (!layer.crs.empty() && place::system_name(layer.crs) != place::system_name(options.layer_crs)) {
+        const auto given = system_given(options.layer_crs, orchard);
+        if (!layer.crs.empty() && place::system_name(layer.crs) != place::system_name(given)) {
             adoption.tell(Level::warning, "layer-crs", options.layer_crs,
                           say("By its own metadata the layer is in {}.", place::system_name(layer.crs)),
                           say("The one given was used; leave it out to use the layer's own."));
         }
-        return options.layer_crs;
+        return given;
     }
-    if (layer.crs.empty() && is_lon_lat(adoption.mapping)) {
+    if (layer.crs.empty() && (taken.degrees || is_lon_lat(adoption.mapping))) {
         adoption.tell(Level::notice, {}, {}, say("Longitude and latitude were taken as WGS 84, EPSG:4326."),
                       say("Give layer-crs if they are in another system."));
         return "EPSG:4326";
     }
     return layer.crs;
+}
+
+// Asked of the first place: which of the two usual answers its numbers speak for.
+void ask_for_system(Adoption& adoption, const std::vector<MapPoint>& points, const Orchard& orchard) {
+    const auto& first = points.front();
+    const bool degrees = std::abs(first.x) <= 180 && std::abs(first.y) <= 90;
+    const auto book = place::system_name(orchard.crs);
+    adoption.tell(
+        Level::error, "layer-crs", {},
+        say("The layer does not give its coordinate system.") + verbatim(" ") +
+            (degrees
+                 ? say("Are {} and {} longitude and latitude, as GNSS receivers and telephones give them?",
+                       first.x, first.y)
+                 : say("Are {} and {} in the book's own system, {}?", first.x, first.y, book)),
+        degrees ? say("If they are, give layer-crs EPSG:4326; if they are in the book's own system, "
+                      "layer-crs book; else the "
+                      "code of their system.")
+                : say("If they are, give layer-crs book; else the code of their system, as in EPSG:31467: it "
+                      "stands in the "
+                      "settings of the program or receiver that they come from."));
 }
 
 void tell_placeless(Adoption& adoption) {
@@ -168,16 +249,15 @@ void carry(Adoption& adoption, const place::Transformation& transformation) {
 
 void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptOptions& options,
                  const Orchard& orchard, std::span<const place::LonLat> known) {
-    take_coordinates(adoption, layer);
+    const auto taken = take_coordinates(adoption, layer);
     tell_placeless(adoption);
     const auto points = all_points(adoption);
     if (points.empty() || adoption.table == "accession") {
         return;
     }
-    adoption.crs = system_of(adoption, layer, options);
+    adoption.crs = system_of(adoption, layer, options, taken, orchard);
     if (adoption.crs.empty()) {
-        adoption.tell(Level::error, "layer-crs", {}, say("The layer does not give its coordinate system."),
-                      say("Give it, as in EPSG:25832; for GNSS degrees, EPSG:4326."));
+        ask_for_system(adoption, points, orchard);
         return;
     }
     if (place::system_name(adoption.crs).empty()) {
@@ -192,7 +272,7 @@ void read_places(Adoption& adoption, const book::UserLayer& layer, const AdoptOp
     if (options.exchange_axes) {
         exchange(adoption);
     }
-    const bool sound = judge_whereabouts(adoption, known);
+    const bool sound = judge_whereabouts(adoption, known, orchard.crs);
     const place::Transformation transformation(adoption.crs, orchard.crs, all_points(adoption));
     if (!transformation.is_possible()) {
         adoption.tell(Level::error, "layer-crs", {},

@@ -82,12 +82,10 @@ void refuse_row(Adoption& adoption, const RowName& name, const std::vector<Adopt
 
 }  // namespace
 
-MadeRow made_block(const Adoption& adoption, const std::string& name, const std::string& crs) {
+MadeRow made_block(const std::string& name, const std::vector<AdoptRow*>& rows, const std::string& crs) {
     std::vector<MapPoint> points;
-    for (const auto& row : adoption.rows) {
-        if (row.fate != Fate::left_out && row.text("block") == name) {
-            points.insert(points.end(), row.points.begin(), row.points.end());
-        }
+    for (const auto* row : rows) {
+        points.insert(points.end(), row->points.begin(), row->points.end());
     }
     MadeRow made{"block", {{"name", name}}};
     if (points.empty()) {

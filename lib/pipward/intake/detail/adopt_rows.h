@@ -12,8 +12,8 @@ namespace pipward::intake::detail {
 /// A name without its blanks and capitals.
 std::string loose(std::string_view name);
 
-/// A rectangle around the block's rows or trees of the layer, some metres wider.
-MadeRow made_block(const Adoption& adoption, const std::string& name, const std::string& crs);
+/// A rectangle around the rows or trees that are in the block, some metres wider.
+MadeRow made_block(const std::string& name, const std::vector<AdoptRow*>& rows, const std::string& crs);
 
 /// Rows that trees name: told, or drawn through their trees in the order of their positions.
 void judge_tree_rows(Adoption& adoption, const AdoptOptions& options, const Orchard& orchard);

@@ -102,6 +102,31 @@ Sentence fields_that_may_name(const Adoption& adoption) {
                          : say("Give it with map; every value differs in: {}.", names);
 }
 
+// Fields of weather stations, and none that only trees have.
+bool is_of_stations(const Adoption& adoption) {
+    static constexpr std::array<std::string_view, 14> words{
+        "station",        "stationname", "stationid",   "stationno",  "stationnumber",
+        "weatherstation", "wmo",         "wmoid",       "wmonumber",  "wetterstation",
+        "stationsname",   "stationsid",  "messstation", "stationcode"};
+    const bool has_station = std::ranges::any_of(adoption.fields, [&](const FieldSample& field) {
+        return std::ranges::find(words, book::field_word(field.name)) != words.end();
+    });
+    const bool has_trees = std::ranges::any_of(
+        std::array{"tree.label", "tree.accession", "tree.row", "tree.position", "tree.rootstock"},
+        [&](const char* column) {
+            const auto* goal = adoption.mapping.to(column);
+            return goal != nullptr && goal->by != GuessedBy::near_word;
+        });
+    return has_station && !has_trees;
+}
+
+void tell_stations(Adoption& adoption) {
+    adoption.tell(Level::error, {}, {}, say("This is a table of weather stations, not of trees."),
+                  say("Enter each station in the table station of the book, and import its weather with "
+                      "weather-import. If "
+                      "they are trees all the same, say holds trees."));
+}
+
 void expect_key(Adoption& adoption) {
     if (adoption.mapping.to(adoption.table + "." + adoption.key()) == nullptr) {
         adoption.tell(Level::error, {}, {},
@@ -130,7 +155,11 @@ Adoption open_adoption(const book::UserLayer& layer, const AdoptOptions& options
     adoption.mapping = guess_mapping(adoption.table, adoption.fields, accessions_of(orchard),
                                      adoption.table == "tree" && shape == LayerShape::none);
     correct_by_user(adoption, options);
-    expect_key(adoption);
+    if (!options.table && adoption.table == "tree" && is_of_stations(adoption)) {
+        tell_stations(adoption);
+    } else {
+        expect_key(adoption);
+    }
     return adoption;
 }
 

@@ -3,6 +3,7 @@
 
 #include "pipward/intake/detail/adopting.h"
 #include "pipward/intake/detail/book_value.h"
+#include "pipward/value/utf8.h"
 
 namespace pipward::intake::detail {
 namespace {
@@ -40,12 +41,13 @@ void put(std::map<std::string, Cell>& cells, const Goal& goal, const Cell& value
 }
 
 void read_cell(Adoption& adoption, AdoptRow& row, const Goal& goal, const std::string& text) {
+    constexpr std::size_t enough = 80;
     const auto& field = goal.goal->field;
     auto read = read_value(*goal.column, text);
     if (read.wrong) {
         ++adoption.unreadable[field];
         read.wrong->field = field;
-        read.wrong->value = text;
+        read.wrong->value = one_line(text, enough);
         adoption.complain_of(row, std::move(*read.wrong));
     } else if (!std::holds_alternative<std::monostate>(read.cell)) {
         put(goal.own ? row.cells : row.accession, goal, read.cell);

@@ -53,16 +53,15 @@ std::vector<book::AddedRecord> records_of(const Adoption& adoption, const Orchar
     return records;
 }
 
-template <class Rows, class Is>
-bool is_there(const Rows& rows, const Is& is) {
-    return std::ranges::any_of(rows, is);
-}
-
-bool is_made(const Adoption& adoption, const std::string& table, const std::string& name) {
-    return is_there(adoption.made, [&](const MadeRow& made) {
+std::set<std::string> names_made(const Adoption& adoption, const std::string& table) {
+    std::set<std::string> names;
+    for (const auto& made : adoption.made) {
         const auto cell = made.cells.find("name");
-        return made.table == table && cell != made.cells.end() && to_text(cell->second) == name;
-    });
+        if (made.table == table && cell != made.cells.end()) {
+            names.insert(to_text(cell->second));
+        }
+    }
+    return names;
 }
 
 // Names that the book lacks were told one by one already; here they count as if they were there.
@@ -70,32 +69,32 @@ Orchard with_missing_names(const Adoption& adoption, Orchard orchard) {
     if (adoption.table != "tree" && adoption.table != "tree_row") {
         return orchard;
     }
-    std::set<std::string> accessions;
-    std::set<std::string> blocks;
+    auto accessions = names_made(adoption, "accession");
+    auto blocks = names_made(adoption, "block");
     std::set<std::pair<std::string, std::string>> rows;
-    for (const auto& row : adoption.rows) {
-        accessions.insert(row.text("accession"));
-        blocks.insert(row.text("block"));
-        rows.insert({row.text("block"), row.text("row")});
+    accessions.insert({});
+    blocks.insert({});
+    for (const auto& accession : orchard.accessions) {
+        accessions.insert(accession.name);
     }
-    for (const auto& name : accessions) {
-        if (!name.empty() && !is_made(adoption, "accession", name) &&
-            !is_there(orchard.accessions, [&](const Accession& a) { return a.name == name; })) {
+    for (const auto& block : orchard.blocks) {
+        blocks.insert(block.name);
+    }
+    for (const auto& row : orchard.rows) {
+        rows.insert({row.block, row.name});
+    }
+    for (const auto& row : adoption.rows) {
+        const auto block = row.text("block");
+        const auto name = row.text("row");
+        if (accessions.insert(row.text("accession")).second) {
             Accession accession;
-            accession.name = name;
+            accession.name = row.text("accession");
             orchard.accessions.push_back(std::move(accession));
         }
-    }
-    for (const auto& name : blocks) {
-        if (!name.empty() && !is_made(adoption, "block", name) &&
-            !is_there(orchard.blocks, [&](const Block& b) { return b.name == name; })) {
-            orchard.blocks.push_back({.name = name, .remark = {}});
+        if (blocks.insert(block).second) {
+            orchard.blocks.push_back({.name = block, .remark = {}});
         }
-    }
-    for (const auto& [block, name] : rows) {
-        if (!block.empty() && !name.empty() &&
-            !is_there(orchard.rows,
-                      [&, b = block, n = name](const TreeRow& r) { return r.block == b && r.name == n; })) {
+        if (!block.empty() && !name.empty() && rows.insert({block, name}).second) {
             orchard.rows.push_back({.block = block, .name = name, .spacing = {}, .remark = {}});
         }
     }

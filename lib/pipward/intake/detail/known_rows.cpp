@@ -30,6 +30,12 @@ bool says_all(const std::string& content, const std::vector<std::string>& lines)
     return std::ranges::all_of(lines, [&](const std::string& line) { return holds(content, line); });
 }
 
+std::string key_of(const book::Entry& entry) {
+    const auto* column = book::key_column(*book::find_book_table(entry.table));
+    const auto value = column == nullptr ? entry.values.end() : entry.values.find(std::string(column->name));
+    return value == entry.values.end() ? std::string{} : to_text(value->second);
+}
+
 }  // namespace
 
 std::vector<std::string> lines_of(const book::Entry& entry) {
@@ -71,6 +77,11 @@ std::string KnownRows::required_part(const std::string& content) const {
 std::optional<std::string> KnownRows::take(const book::Entry& entry) {
     std::string content;
     const auto lines = lines_of(entry);
+    if (entry.completes) {
+        const auto* row = named(key_of(entry));
+        return row != nullptr && says_all(row->content, lines) ? std::optional{book::name_of(*row)}
+                                                               : std::nullopt;
+    }
     for (const auto& line : lines) {
         content += line;
     }

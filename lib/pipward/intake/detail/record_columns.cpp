@@ -27,9 +27,10 @@ std::string listed(const BookTable& table) {
 
 /// How well a kind of record fits the headings; the greater fits better.
 struct Fit {
+    bool complete = false;  ///< whether no column is missing but a day that is given otherwise
     int required = 0;       ///< headings of columns that its records must have
     int known = 0;          ///< headings of any of its columns
-    bool complete = false;  ///< whether no column is missing but a day that is given otherwise
+    int absent = 0;  ///< less than 0: so many of its columns lack a heading; 0 where it is not complete
 
     friend auto operator<=>(const Fit&, const Fit&) = default;
 };
@@ -48,6 +49,7 @@ Fit fit_of(RecordKind kind, const std::vector<std::string>& headings, bool day_g
             fit.complete = fit.complete && (headed > 0 || (day_given && &column == day_column_of(table)));
         }
     }
+    fit.absent = fit.complete ? fit.known - static_cast<int>(table.columns.size()) : 0;
     return fit;
 }
 
@@ -126,7 +128,8 @@ class ColumnFinder {
         for (const auto& column : table().columns) {
             const bool is_there = std::ranges::find(found_.columns, &column) != found_.columns.end();
             const bool is_day = &column == day_column_of(table());
-            if (!is_there && column.required && !(is_day && options_.date_if_blank)) {
+            const bool there_already = options_.complete && &column != book::key_column(table());
+            if (!is_there && column.required && !there_already && !(is_day && options_.date_if_blank)) {
                 tell(std::string(column.name), say("The column {} is missing.", column.name),
                      is_day ? say("Add it, or give the date of such lines with date-if-blank.")
                             : say("Add it: {}", filled(column.description, {})));

@@ -97,6 +97,7 @@ void write(const Request& request, const Adoption& adoption, Outcome& outcome, c
     if (change.added.empty()) {
         return;
     }
+    change.remembered = true;
     apply_to_book(request.book, change, outcome, lent);
 }
 
@@ -135,8 +136,10 @@ std::vector<Bound<Request>> parameters() {
         parameter(&R::file_of_fields, "map-file", "Field mapping file",
                   "The same as a file of two columns, like the mapping.csv that every run writes.")
             .named("*.csv"),
-        parameter(&O::layer_crs, "layer-crs", "Coordinate system of the layer",
-                  "Of the layer, as in EPSG:25832, where the layer does not give it."),
+        parameter(
+            &O::layer_crs, "layer-crs", "Coordinate system of the layer",
+            "Of the layer, as in EPSG:25832, where the layer does not give it; book for the book's own, "
+            "GNSS for degrees of a receiver."),
         parameter(&O::add_accessions, "add-accessions", "Add accessions",
                   "Whether accessions that trees name and the book does not have are added."),
         parameter(&O::accession_kind, "accession-kind", "Kind of the accessions",
@@ -170,11 +173,13 @@ std::vector<Bound<Request>> parameters() {
 
 std::unique_ptr<const Operation> layer_import() {
     return declare<Request>(
-        {.about = {"layer-import", "Import a layer", "Book",
-                   "Imports your own layer of trees, accessions, rows or blocks into the book. Its fields "
-                   "are recognised by their names and values and shown with what would happen to every "
-                   "feature; with write everything is added at once, or nothing if there is an error. "
-                   "Existing rows of the book are never changed, nor is your layer."},
+        {.about =
+             {"layer-import", "Import a layer", "Book",
+              "Imports your own layer of trees, accessions, rows or blocks into the book. Its fields "
+              "are recognised by their names and values and shown with what would happen to every "
+              "feature; with write everything is added at once, or nothing if there is an error. "
+              "Existing rows of the book are never changed, nor is your layer. record-undo undoes the whole "
+              "import."},
          .parameters = parameters(),
          .results = {import_field_shape(), import_feature_shape()},
          .examples = {{"Trees from a receiver's file, shown only.",

@@ -23,6 +23,10 @@ book::BookReading read_checked_without_weather(const BookName& book, Day as_of, 
     return book::read_checked_without_weather(book.location, as_of, step_of(lent));
 }
 
+book::BookReading read_checked_without_ground(const BookName& book, Day as_of, const Run& lent) {
+    return book::read_checked_without_ground(book.location, as_of, step_of(lent));
+}
+
 void expect_no_errors(const Findings& findings) {
     if (has_errors(findings)) {
         throw Error(Trouble::input, findings);

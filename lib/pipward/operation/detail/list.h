@@ -3,12 +3,15 @@
 
 #include <memory>
 
+#include "pipward/intake/record_kind.h"
 #include "pipward/operation/operation.h"
 
-/// The maker of each operation; each stands in the file of its name.
+/// The maker of each operation; each stands in the file of its name, those of single records in
+/// field/recording.cpp.
 namespace pipward::operation::detail {
 
 std::unique_ptr<const Operation> book_new();
+std::unique_ptr<const Operation> book_upgrade();
 std::unique_ptr<const Operation> book_style();
 std::unique_ptr<const Operation> layer_import();
 std::unique_ptr<const Operation> weather_import();
@@ -26,14 +29,8 @@ std::unique_ptr<const Operation> work_sheet();
 std::unique_ptr<const Operation> harvest_list();
 std::unique_ptr<const Operation> record_template();
 std::unique_ptr<const Operation> record_import();
-std::unique_ptr<const Operation> record_bloom();
-std::unique_ptr<const Operation> record_pollination();
-std::unique_ptr<const Operation> record_pollen_test();
-std::unique_ptr<const Operation> record_harvest();
-std::unique_ptr<const Operation> record_seed_lot();
-std::unique_ptr<const Operation> record_germination();
-std::unique_ptr<const Operation> record_seed_withdrawal();
-std::unique_ptr<const Operation> record_score();
+/// One for each kind of records.
+std::unique_ptr<const Operation> recording(intake::RecordKind kind);
 std::unique_ptr<const Operation> record_undo();
 std::unique_ptr<const Operation> seed_status();
 std::unique_ptr<const Operation> stratification();

@@ -62,13 +62,16 @@ const std::vector<ColumnOf<season::Harvest>>& harvest_columns() {
 }
 
 constexpr TableOf<season::Harvest> pick_table{
-    "harvest_list", "Harvest list",
+    "harvest_list",
+    "Harvest list",
     "Tagged branches with fruit: those to harvest in walking order, then the others by date.",
-    harvest_columns, [] {
+    harvest_columns,
+    [] {
         return TableView{.first = {"order", "tree", "tag", "address", "cross", "harvest_from", "harvest_to",
                                    "state", "flowers", "seed_parent"},
                          .below = {"caution"}};
-    }, [](const season::Harvest& p) { return point_of(p.tree); }};
+    },
+    [](const season::Harvest& p) { return point_of(p.tree); }};
 
 paper::WorkSheet sheet_of(const Request& request, const std::vector<season::Harvest>& harvests,
                           const place::SheetWalk& walk) {

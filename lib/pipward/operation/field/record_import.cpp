@@ -22,6 +22,7 @@ struct Request {
     std::optional<intake::RecordKind> kind;
     std::optional<Day> date_if_blank;
     std::optional<intake::DateFormat> date_format;
+    bool complete = false;
     Day as_of;
     bool write = false;
 };
@@ -40,8 +41,8 @@ const std::vector<ColumnOf<RecordLine>>& row_columns() {
     return columns;
 }
 
-constexpr TableOf<RecordLine> row_table{"record_rows", "Lines of the file",
-                                        "What happens to each line of the file.", row_columns, [] {
+constexpr TableOf<RecordLine> row_table{
+    "record_rows", "Lines of the file", "What happens to each line of the file.", row_columns, [] {
         return TableView{.first = {"line", "verdict", "record"}, .below = {"why"}};
     }};
 
@@ -53,7 +54,7 @@ RecordSheet taken(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the file"));
     auto sheet = intake::read_record_sheet(
         read_input_file(request.file.path),
-        {request.file.path, request.kind, request.date_if_blank, request.date_format});
+        {request.file.path, request.kind, request.date_if_blank, request.date_format, request.complete});
     expect_no_errors(sheet.findings);
     lent.step(0.2, say("Reading the book"));
     lent.step(0.5, say("Comparing with the book"));
@@ -119,6 +120,10 @@ std::unique_ptr<const Operation> record_import() {
                         "Date of lines that have none; without it they are errors."),
               parameter(&Request::date_format, "date-format", "Date format",
                         "Date format of the file; recognised from the file where not given.")
+                  .advanced(),
+              parameter(&Request::complete, "complete", "Complete rows",
+                        "Whether lines complete rows that the book has, by their names; only empty cells are "
+                        "filled.")
                   .advanced(),
               as_of_parameter(&Request::as_of), write_parameter(&Request::write)},
          .results = {row_table.shape()},

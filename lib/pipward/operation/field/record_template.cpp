@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
+#include "pipward/book/book.h"
 #include "pipward/intake/record_explained.h"
 #include "pipward/intake/record_prefill.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/field/detail/record_entry.h"
 #include "pipward/operation/field/detail/record_kind.h"
 
 namespace pipward::operation::detail {
@@ -44,8 +44,8 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
     return columns;
 }
 
-constexpr TableOf<SheetColumn> sheet_table{"record_columns", "Columns of the sheet",
-                                           "Content of each column of the sheet.", sheet_columns, [] {
+constexpr TableOf<SheetColumn> sheet_table{
+    "record_columns", "Columns of the sheet", "Content of each column of the sheet.", sheet_columns, [] {
         return TableView{.first = {"field", "needed", "example", "allowed", "unit"}, .below = {"holds"}};
     }};
 
@@ -89,7 +89,8 @@ std::unique_ptr<const Operation> record_template() {
          .parameters = {book_parameter(&Request::book), record_kind_parameter(&Request::kind).required(),
                         parameter(&Request::prefill, "prefill", "Fill in beforehand",
                                   "Whether the sheet has lines for the expected records."),
-                        trait_parameter(&Request::trait), as_of_parameter(&Request::as_of)},
+                        parameter(&Request::trait, "trait", "Trait", "What was scored."),
+                        as_of_parameter(&Request::as_of)},
          .results = {sheet_table.shape()},
          .examples = {{"Scores of the seedlings' taste.",
                        {{"book", "BOOK"}, {"kind", "score"}, {"trait", "taste"}, {"as-of", "2026-09-20"}}},

@@ -56,7 +56,11 @@ const std::vector<ColumnOf<season::WorkStop>>& work_columns() {
 }
 
 constexpr TableOf<season::WorkStop> work_table{
-    "work_sheet", "Work sheet", "Work of the given days, in walking order.", work_columns, [] {
+    "work_sheet",
+    "Work sheet",
+    "Work of the given days, in walking order.",
+    work_columns,
+    [] {
         return TableView{.first = {"order", "what", "address", "do_to", "tags", "lot", "late", "walked_m"},
                          .below = {"caution", "why"}};
     },

@@ -2,6 +2,8 @@
 #include "pipward/operation/detail/list.h"
 
 #include <algorithm>
+#include <iterator>
+#include <optional>
 
 #include "pipward/lineage/trait_wish.h"
 #include "pipward/operation/lineage/detail/heritability_parameter.h"
@@ -64,27 +66,61 @@ cross::SuggestionRules rules_of(const Request& request, const season::Suggestion
             .most_kinship = request.most_kinship};
 }
 
+/// The findings of an error in what the book holds, as warnings; any other error goes on.
+Findings told_as_warnings(const Error& error) {
+    if (error.trouble() != Trouble::input) {
+        throw error;
+    }
+    auto findings = error.findings();
+    book::tell_as_warnings(findings);
+    return findings;
+}
+
+/// The orchard with its place, as far as it has one: genes and counts need neither weather nor trees.
+struct Ground {
+    book::BookReading reading{};  ///< where there is no place
+    std::optional<season::Place> place{};
+};
+
+Ground ground_of(const Request& request, const Run& lent) {
+    Ground ground;
+    try {
+        ground.place = read_place(request, lent);
+    } catch (const Error& error) {
+        auto warnings = told_as_warnings(error);
+        ground.reading = read_checked_without_ground(request.book, request.as_of, lent);
+        std::ranges::move(warnings, std::back_inserter(ground.reading.findings));
+    }
+    return ground;
+}
+
+void hold_against_season(const Request& request, std::vector<season::WeighedCross>& crosses,
+                         const season::SuggestionParents& parents, season::Place& place, const Run& lent) {
+    if (!season::is_in_progress(place)) {
+        return;
+    }
+    try {
+        season::hold_against_season(crosses, parents, plan_wish(request), place, step_of(lent));
+    } catch (const Error& error) {
+        place.findings = told_as_warnings(error);
+    }
+}
+
 Outcome run(const Request& request, const Run& lent) {
-    auto place = read_place(request, lent);
-    const auto parents = parents_of(request, place.orchard, place.findings);
-    expect_no_errors(place.findings);
+    auto ground = ground_of(request, lent);
+    const auto& orchard = ground.place ? ground.place->orchard : ground.reading.orchard;
+    auto& findings = ground.place ? ground.place->findings : ground.reading.findings;
+    const auto parents = parents_of(request, orchard, findings);
+    expect_no_errors(findings);
     const auto rules = rules_of(request, parents);
-    auto crosses = season::weighed_crosses(wish_of(request), parents, rules, place.orchard, request.as_of);
-    if (season::is_in_progress(place)) {
-        try {
-            season::hold_against_season(crosses, parents, plan_wish(request), place, step_of(lent));
-        } catch (const Error& error) {
-            if (error.trouble() != Trouble::input) {
-                throw;
-            }
-            place.findings = error.findings();
-            book::tell_as_warnings(place.findings);
-        }
+    auto crosses = season::weighed_crosses(wish_of(request), parents, rules, orchard, request.as_of);
+    if (ground.place) {
+        hold_against_season(request, crosses, parents, *ground.place, lent);
     }
     season::choose_crosses(crosses, wish_of(request), parents);
     Outcome outcome;
     outcome.tables = {suggestion_table(crosses, parents, rules), left_out_table(crosses, parents)};
-    outcome.findings = std::move(place.findings);
+    outcome.findings = std::move(findings);
     outcome.summary = season::suggestion_summary(crosses, parents, rules);
     return outcome;
 }
@@ -94,7 +130,7 @@ std::vector<Bound<Request>> parameters() {
         book_parameter(&Request::book),
         parameter(&Request::parents, "accessions", "Accessions",
                   "Accessions that may be crossed, separated by commas; every cultivar and selection with a "
-                  "living tree where none is named."),
+                  "living tree where none is named; all of them where the book has no trees."),
         parameter(&Request::wish, "weights", "Trait weights",
                   "Selection index: traits with their weights, as in taste=2; scab=-1; negative where low "
                   "scores are desired."),

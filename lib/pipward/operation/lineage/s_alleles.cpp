@@ -35,7 +35,7 @@ Sentence summary_of(const place::ChosenAccessions& chosen, const seed::AlleleSur
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
+    const auto reading = read_checked_without_ground(request.book, request.as_of, lent);
     const auto chosen = place::chosen_accessions(reading.orchard, request.accessions, request.as_of);
     lent.step(0.3, say("Comparing alleles"));
     const auto evidence = seed::collected_evidence(reading.orchard, request.as_of);

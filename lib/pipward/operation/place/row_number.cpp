@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "pipward/book/new_rows.h"
@@ -7,6 +9,8 @@
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/row_tables.h"
 #include "pipward/operation/place/detail/user_places.h"
+#include "pipward/paper/page_svg.h"
+#include "pipward/paper/reading_page.h"
 #include "pipward/place/number_trees.h"
 #include "pipward/value/complaint.h"
 
@@ -49,14 +53,95 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
 }
 
 constexpr TableOf<place::TreeDecision> tree_number_rows{
-    "tree_number", "Tree numbers",
+    "tree_number",
+    "Tree numbers",
     "Row and position of each tree as found from its location on the map, with their probability.",
-    decision_columns, [] {
-        return TableView{
-            .first = {"tree", "row", "position", "decided", "confidence", "row_offset_m", "position_offset_m"},
-            .below = {"reason"},
-            .once = {"block"}};
-    }, [](const place::TreeDecision& d) { return d.at; }};
+    decision_columns,
+    [] {
+        return TableView{.first = {"tree", "row", "position", "decided", "confidence", "row_offset_m",
+                                   "position_offset_m"},
+                         .below = {"reason"},
+                         .once = {"block"}};
+    },
+    [](const place::TreeDecision& d) { return d.at; }};
+
+/// One answer, spread out.
+struct AnswerRow {
+    std::string block;
+    Sentence question;
+    Sentence answer;
+    std::string option;
+    place::TreeDecision tree;  // one whose number the answers differ in; without a position for none
+    std::ptrdiff_t decided = 0;
+};
+
+const std::vector<ColumnOf<AnswerRow>>& answer_columns() {
+    static const std::vector<ColumnOf<AnswerRow>> columns{
+        {{"block", text, "", "Block", "The block that was numbered."},
+         [](const AnswerRow& a) { return text_cell(a.block); }},
+        {{"question", text, "", "Question", "The question whose answer settles most."},
+         [](const AnswerRow& a) { return text_cell(a.question); }},
+        {{"answer", text, "", "Answer", "One of its answers."},
+         [](const AnswerRow& a) { return text_cell(a.answer); }},
+        {{"option", text, "", "Option", "The option that gives this answer."},
+         [](const AnswerRow& a) { return text_cell(a.option); }},
+        {{"decided", whole, "", "Decided", "Trees that could be numbered with it."},
+         [](const AnswerRow& a) { return Cell{static_cast<std::int64_t>(a.decided)}; }},
+        {{"tree", text, "", "Tree", "A tree whose number the answers differ in."},
+         [](const AnswerRow& a) { return text_cell(a.tree.label); }},
+        {{"row", text, "", "Tree row", "The row of this tree, were it so."},
+         [](const AnswerRow& a) { return text_cell(a.tree.row); }},
+        {{"position", whole, "", "Position", "The position of this tree, were it so."},
+         [](const AnswerRow& a) { return whole_cell(a.tree.position); }},
+    };
+    return columns;
+}
+
+constexpr TableOf<AnswerRow> answer_rows{
+    "row_question", "Question about rows",
+    "What should be asked where two readings of the rows are likely, and the options that answer it.",
+    answer_columns, [] {
+        return TableView{.first = {"answer", "option", "decided", "tree", "row", "position"},
+                         .once = {"block", "question"}};
+    }};
+
+std::vector<AnswerRow> answers_of(const Request& request, const place::Numbering& numbering) {
+    std::vector<AnswerRow> rows;
+    if (!numbering.question) {
+        return rows;
+    }
+    for (const auto& answer : numbering.question->answers) {
+        AnswerRow row{request.block,
+                      numbering.question->words,
+                      answer.words,
+                      fmt::format("--{} {}", answer.option, answer.value),
+                      {},
+                      0};
+        if (numbering.question->tree) {
+            row.tree = answer.decisions[*numbering.question->tree];
+        }
+        row.decided = std::ranges::count_if(answer.decisions, &place::TreeDecision::decided);
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+/// Both answers as they would number the trees.
+MadeFile picture_of(const place::NumberingQuestion& question, const Run& lent) {
+    std::vector<paper::ReadingPanel> panels;
+    for (const auto& answer : question.answers) {
+        paper::ReadingPanel panel{answer.words.in(lent.wording), {}};
+        for (const auto& decision : answer.decisions) {
+            if (decision.at) {
+                panel.trees.push_back({decision.at->x, decision.at->y, decision.row,
+                                       decision.decided() ? decision.position : std::nullopt});
+            }
+        }
+        panels.push_back(std::move(panel));
+    }
+    const auto words = question.words.in(lent.wording);
+    return {"row-question.svg", "image/svg+xml", paper::page_svg(paper::reading_page(words, panels), words)};
+}
 
 }  // namespace
 
@@ -105,7 +190,8 @@ Sentence summary_of(const Request& request, const place::Numbering& numbering) {
     const auto decided = std::ranges::count_if(numbering.decisions, &place::TreeDecision::decided);
     const auto all = static_cast<std::ptrdiff_t>(numbering.decisions.size());
     const auto done = done_words(request, decided, all, numbering.rows);
-    return numbering.understood.empty() ? done : done + verbatim(" ") + numbering.understood;
+    auto words = numbering.understood.empty() ? done : done + verbatim(" ") + numbering.understood;
+    return numbering.question ? words + verbatim(" ") + numbering.question->words : words;
 }
 
 bool is_of_layer(const Request& request) {
@@ -130,6 +216,10 @@ Outcome run(const Request& request, const Run& lent) {
     const auto numbering = place::number_trees(cloud_of(request, reading.orchard, outcome.findings), request,
                                                reading.orchard, request.as_of, outcome.findings);
     outcome.tables = {tree_number_rows.of(numbering.decisions)};
+    outcome.tables.push_back(answer_rows.of(answers_of(request, numbering)));
+    if (numbering.question) {
+        outcome.files.push_back(picture_of(*numbering.question, lent));
+    }
     auto change = change_of(request, numbering, reading.orchard, outcome.findings);
     if (request.keep || request.write) {
         lent.step(0.8, say("Writing the numbers"));
@@ -180,6 +270,8 @@ std::vector<Bound<Request>> parameters() {
                   "The number of the first position.")
             .between(0, 99999),
         parameter(&place::NumberingWish::begin, "begin", "Rows begin", "Where the counting of a row begins."),
+        parameter(&place::NumberingWish::empty_rows, "empty-rows", "Empty rows",
+                  "Whether a row without trees between others has a number."),
         parameter(&place::NumberingWish::confidence, "min-probability", "Least probability",
                   "Least probability of a number; below it the tree is left open.")
             .in("0 to 1")
@@ -203,12 +295,16 @@ std::unique_ptr<const Operation> row_number() {
               "the trees of the book that have no row or position yet, or the points of a layer. Where the "
               "block has rows in the book, the trees are matched with them; otherwise the rows are detected "
               "from the trees; spacing, row distance and bearing, where given, need only be approximate. "
-              "Gaps stay gaps. Each decision comes with its distance and its probability; doubtful trees are "
+              "Gaps stay gaps. Rows may bend, fan out, be staggered and stand unevenly apart. Where two "
+              "readings are likely what they differ in is left open, and one question is asked, with a "
+              "picture "
+              "of both answers; the answer is an option. Each decision comes with its distance and its "
+              "probability; doubtful trees are "
               "listed and left open, never forced. With write the trees get their numbers; trees that have "
               "one are "
               "never changed."},
          .parameters = parameters(),
-         .results = {tree_number_shape()},
+         .results = {tree_number_shape(), answer_rows.shape()},
          .examples = {{"Points of a receiver matched with the rows of a block.",
                        {{"book", "BOOK"},
                         {"block", "Lower"},

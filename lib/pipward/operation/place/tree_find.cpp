@@ -10,6 +10,7 @@
 #include "pipward/operation/detail/list.h"
 #include "pipward/place/address.h"
 #include "pipward/place/geo_uri.h"
+#include "pipward/place/place_text.h"
 #include "pipward/place/tree_index.h"
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
@@ -98,7 +99,7 @@ Findings check(const Request& request) {
             about_parameter("search", request.query, say("There is nothing to search for."),
                             say("Give a part of the tree's record with search, or a position with at.")));
     }
-    if (!is_blank(request.at) && !place::parse_lat_lon(request.at)) {
+    if (!is_blank(request.at) && !place::parse_place(request.at)) {
         findings.push_back(
             about_parameter("at", request.at, say("This is no location on the earth."),
                             say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
@@ -177,7 +178,8 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.9, say("Searching"));
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
-    const auto from = place::parse_lat_lon(request.at);
+    const auto place = place::parse_place(request.at);
+    const auto from = place ? std::optional{place->at} : std::nullopt;
     const auto stand = standpoint_of(index, from, outcome.findings);
     const auto limit = static_cast<std::size_t>(request.limit);
     const bool by_place = is_blank(request.query);
@@ -201,9 +203,11 @@ std::unique_ptr<const Operation> tree_find() {
     return declare<Request>(
         {.about = {"tree-find", "Find a tree", "Trees",
                    "Finds trees by any part of their record: a label or a part of it, a tag, the code of a "
-                   "cross, \"A x B 17\" for the 17th seedling of a cross, the name of an accession even "
-                   "misspelt, row and position, a word of a remark. Case, accents, blanks and dashes do not "
-                   "matter. Removed trees are found too. Nothing is written."},
+                   "cross or lot, \"A x B 17\" for the 17th seedling of a cross, the name of an accession even "
+                   "misspelt, block, row and position in words and in any order, rootstock and year of planting, "
+                   "a geo: link or coordinates, a word of a remark; also several of these together. Case, "
+                   "accents, blanks and dashes do not matter, and characters that look alike, such as O and 0, "
+                   "are taken for each other. Removed trees are found too. Nothing is written."},
          .parameters =
              {book_parameter(&Request::book),
               parameter(
@@ -221,6 +225,10 @@ std::unique_ptr<const Operation> tree_find() {
              {{"The fourth seedling of a cross.",
                {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "Tansy Lane x Wrenlea no. 4"}}},
               {"Row and position.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "Upper 3 12"}}},
+              {"The same in words.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "tree 12 of row 3, Upper"}}},
+              {"An accession in a block.",
+               {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"search", "Wrenlea in Upper"}}},
               {"A misspelt name, the nearest tree first.",
                {{"book", "BOOK"},
                 {"as-of", "2026-03-20"},

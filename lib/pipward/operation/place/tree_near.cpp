@@ -8,6 +8,7 @@
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/place/near_words.h"
+#include "pipward/place/place_text.h"
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
 
@@ -105,7 +106,7 @@ Findings check(const Request& request) {
             "at", request.here, say("Exactly one position is needed."),
             say("Give either at, as in 48.1340,9.3010, or at-grid, as in 522341.5,5331497.")));
     }
-    if (!request.here.empty() && !place::parse_lat_lon(request.here)) {
+    if (!request.here.empty() && !place::parse_place(request.here)) {
         findings.push_back(
             about_parameter("at", request.here, say("This is no location on the earth."),
                             say("Give latitude and longitude in degrees, as in 48.1340,9.3010.")));
@@ -160,7 +161,8 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.8, say("Comparing the trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto place = place::parse_lat_lon(request.here);
+    const auto written = place::parse_place(request.here);
+    const auto place = written ? std::optional{written->at} : std::nullopt;
     const auto at = place ? place::place_on_map(*place, orchard, {"at", request.here}, outcome.findings)
                           : place::grid_on_map(orchard, {"at-grid", request.grid}, outcome.findings);
     if (!at) {

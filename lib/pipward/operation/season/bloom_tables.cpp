@@ -5,6 +5,7 @@
 #include <set>
 
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/season/detail/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
 
 namespace pipward::operation {
@@ -36,13 +37,6 @@ CodeWord code_word(Enum value, std::string plain) {
     return {std::string(to_text(value)), std::move(plain)};
 }
 
-std::vector<CodeWord> methods_as_codes() {
-    return {code_word(bloom::BloomMethod::averaged, "averaged"),
-            code_word(bloom::BloomMethod::mean_day, "mean date"),
-            code_word(bloom::BloomMethod::degree_days, "degree-days"),
-            code_word(bloom::BloomMethod::chill_then_heat, "chill then heat")};
-}
-
 std::vector<CodeWord> sources_as_codes() {
     return {code_word(bloom::NeedSource::own_observations, "own observations"),
             code_word(bloom::NeedSource::mid_parent, "mid-parent"),
@@ -51,7 +45,7 @@ std::vector<CodeWord> sources_as_codes() {
 }
 
 std::vector<CodeWord> models_as_codes() {
-    auto words = methods_as_codes();
+    auto words = detail::methods_as_codes();
     std::ranges::move(sources_as_codes(), std::back_inserter(words));
     return words;
 }
@@ -75,7 +69,7 @@ const std::vector<ColumnOf<season::NeedRow>>& bloom_model_columns() {
     static const std::vector<ColumnOf<season::NeedRow>> columns{
         {{"accession", text, "", "Accession", "The accession."},
          [](const season::NeedRow& r) { return text_cell(r.need->accession); }},
-        {{"method", text, "", "Method", "The forecast method that was fitted.", methods_as_codes()},
+        {{"method", text, "", "Method", "The forecast method that was fitted.", detail::methods_as_codes()},
          [](const season::NeedRow& r) { return text_cell(bloom::to_text(r.model->method)); }},
         {{"requirement_source", text, "", "Source of the requirement",
           "Whether its requirement comes from its own observations, from its parents or from the orchard's "
@@ -115,9 +109,9 @@ const std::vector<ColumnOf<season::NeedRow>>& bloom_model_columns() {
     return columns;
 }
 
-const std::vector<ColumnOf<bloom::SkillScore>>& bloom_skill_columns() {
+const std::vector<ColumnOf<bloom::SkillScore>>& bloom_left_out_columns() {
     static const std::vector<ColumnOf<bloom::SkillScore>> columns{
-        {{"method", text, "", "Method", "The forecast method.", methods_as_codes()},
+        {{"method", text, "", "Method", "The forecast method.", detail::methods_as_codes()},
          [](const bloom::SkillScore& s) { return text_cell(bloom::to_text(s.method)); }},
         {{"stage", whole, "BBCH", "Stage", "The forecast stage: full bloom."},
          [](const bloom::SkillScore&) { return whole_cell(full_bloom.code); }},
@@ -229,12 +223,13 @@ const TableOf<season::NeedRow> bloom_model_table{
                          .behind = true};
     }};
 
-const TableOf<bloom::SkillScore> bloom_skill_table{
-    "bloom_skill", "Bloom forecast skill",
-    "Errors of each forecast method for full bloom in seasons left out of the fit.", bloom_skill_columns, [] {
-        return TableView{.first = {"method", "accession", "chosen", "lead_days", "rmse_days", "bias_days",
-                                   "coverage_80", "within_3_days", "within_5_days", "observations", "seasons",
-                                   "training_seasons", "mae_days"},
+const TableOf<bloom::SkillScore> bloom_left_out_table{
+    "bloom_left_out", "Full bloom of seasons left out",
+    "Errors of each forecast method for full bloom in seasons left out of the fit, which all others, later "
+    "ones too, have entered.",
+    bloom_left_out_columns, [] {
+        return TableView{.first = {"method", "accession", "lead_days", "training_seasons", "seasons",
+                                   "observations", "rmse_days", "bias_days", "coverage_80", "chosen"},
                          .once = {"stage"},
                          .behind = true};
     }};

@@ -3,6 +3,7 @@
 
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/place/detail/row_tables.h"
+#include "pipward/operation/season/detail/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/operation/seed/detail/fruit_tables.h"
 #include "pipward/record/words.h"
@@ -93,10 +94,11 @@ constexpr TableOf<Planned<cross::CrossWay>> cross_outlook_rows{
     "cross_outlook", "Cross outlook",
     "Each cross goal by each way to obtain the pollen, with probabilities and reasons.",
     cross_outlook_columns, [] {
-        return TableView{.first = {"cross", "seed_parent", "donor", "verdict", "probability", "way", "collect_to",
-                                   "use_from", "use_to", "flowers", "donor_flowers", "s_match", "kinship"},
-                         .below = {"why"},
-                         .once = {"as_of", "season"}};
+        return TableView{
+            .first = {"cross", "seed_parent", "donor", "verdict", "probability", "way", "collect_to",
+                      "use_from", "use_to", "flowers", "donor_flowers", "s_match", "kinship"},
+            .below = {"why"},
+            .once = {"as_of", "season"}};
     }};
 
 const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
@@ -132,13 +134,17 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
 }
 
 constexpr TableOf<Planned<cross::PollenTask>> pollen_task_rows{
-    "pollen_task", "Pollen work", "Pollen to collect, branches to cut, lots to test: by last safe day.",
-    pollen_task_columns, [] {
+    "pollen_task",
+    "Pollen work",
+    "Pollen to collect, branches to cut, lots to test: by last safe day.",
+    pollen_task_columns,
+    [] {
         return TableView{.first = {"do_from", "do_to", "work", "donor", "tree", "flowers", "for_crosses",
                                    "store", "keep_until", "mass_mg", "urgency", "season_of_use"},
                          .below = {"why"},
                          .once = {"as_of"}};
-    }, [](const Planned<cross::PollenTask>& t) { return t->at; }};
+    },
+    [](const Planned<cross::PollenTask>& t) { return t->at; }};
 
 const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
     using Task = const Planned<cross::FieldTask>&;
@@ -215,9 +221,17 @@ Table field_task_table(const cross::SeasonPlan& plan) {
 }
 
 std::vector<TableShape> book_result_shapes() {
-    return {bloom_window_shape(),         bloom_model_table.shape(),   bloom_skill_table.shape(),
-            cross_outlook_shape(),        pollen_task_shape(),         field_task_shape(),
-            detail::row_position_shape(), detail::tree_number_shape(), detail::first_fruit_shape()};
+    return {bloom_window_shape(),
+            bloom_model_table.shape(),
+            detail::bloom_skill_shape(),
+            bloom_left_out_table.shape(),
+            detail::meeting_skill_table.shape(),
+            cross_outlook_shape(),
+            pollen_task_shape(),
+            field_task_shape(),
+            detail::row_position_shape(),
+            detail::tree_number_shape(),
+            detail::first_fruit_shape()};
 }
 
 }  // namespace pipward::operation

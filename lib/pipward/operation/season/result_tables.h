@@ -20,8 +20,8 @@ extern const TableOf<Finding> finding_table;
 /// One row an accession: what it needs before it blooms.
 extern const TableOf<season::NeedRow> bloom_model_table;
 
-/// One row a method and lead, of one accession or of all together: how far it was off.
-extern const TableOf<bloom::SkillScore> bloom_skill_table;
+/// One row a method and lead, of one accession or of all together: how far it was off on seasons left out.
+extern const TableOf<bloom::SkillScore> bloom_left_out_table;
 
 /// One row and point a living tree, then one row without a point for each accession without a living tree.
 ResultShape bloom_window_shape();

@@ -43,7 +43,7 @@ Outcome run(const Request& request, const Run& lent) {
                       field_task_table(plan),
                       cross_outlook_table(plan),
                       bloom_window_table(forecast),
-                      bloom_skill_table.of(fitted.scores),
+                      bloom_left_out_table.of(fitted.scores),
                       bloom_model_table.of(season::need_rows(place, past, fitted.model))};
     outcome.files = {file_of({.orchard_name = orchard_name(request.orchard, request.book),
                               .plan = &plan,
@@ -72,7 +72,7 @@ std::unique_ptr<const Operation> season_plan() {
                    Role::plan_season},
          .parameters = parameters(),
          .results = {pollen_task_shape(), field_task_shape(), cross_outlook_shape(), bloom_window_shape(),
-                     bloom_skill_table.shape(), bloom_model_table.shape()},
+                     bloom_left_out_table.shape(), bloom_model_table.shape()},
          .examples = {{"The plan as seen on 20 March.", {{"book", "BOOK"}, {"as-of", "2026-03-20"}}},
                       {"The same for a grower who can bear more risk, the book left as it is.",
                        {{"book", "BOOK"}, {"as-of", "2026-03-20"}, {"risk", "0.3"}, {"keep", "no"}}}},

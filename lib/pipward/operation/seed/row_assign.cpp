@@ -116,6 +116,9 @@ Outcome take_out(const Request& request, const Orchard& orchard) {
     for (const auto* accession : rows.accessions) {
         change.removed.push_back(book::removal_of(*accession));
     }
+    for (const auto* withdrawal : rows.withdrawals) {
+        change.removed.push_back(book::removal_of(*withdrawal));
+    }
     if (!request.write) {
         return Outcome(say("{} rows of {} would be removed; nothing was written.", change.removed.size(),
                            remark_of(request)));
@@ -130,6 +133,9 @@ void keep(const Request& request, const std::vector<seed::Planted>& planted, con
     const auto records = seed::planted_records(planted, orchard, {request.as_of, remark_of(request)});
     book::BookChange change;
     change.added = {book::rows_to_append(records.accessions), book::rows_to_append(records.trees)};
+    if (!records.withdrawals.empty()) {
+        change.added.push_back(book::rows_to_append(records.withdrawals));
+    }
     apply_to_book(request.book, change, outcome, lent);
 }
 
@@ -186,8 +192,8 @@ std::unique_ptr<const Operation> row_assign() {
         {.about = {"row-assign", "Planting plan for seedlings", "Rows",
                    "Assigns germinated seedlings to the vacant positions of a block: family by family, or "
                    "mixed in random order with check trees between, none left out, row by row in walking "
-                   "order. With write, makes their accessions, with both parents, and their trees; the whole "
-                   "planting can be undone."},
+                   "order. With write, makes their accessions, with both parents, and their trees, and withdraws "
+                   "their seed from its lots; the whole planting can be undone."},
          .parameters =
              {book_parameter(&Request::book),
               parameter(&Request::block, "block", "Block", "The block to plant in.").required(),

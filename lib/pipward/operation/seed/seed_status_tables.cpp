@@ -89,8 +89,11 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
          }},
         {{"expected_germination", number, "0 to 1", "Expected germination",
           "Expected germination of the seed left, by handbook figures and the orchard's own counts; dry seed "
-          "keeps about two years cold and sealed."},
-         [](const LotRow& r) { return number_cell(r.expected_share, 2); }},
+          "keeps about two years cold and sealed. Unknown once germination was counted: what is left then "
+          "has not germinated so far."},
+         [](const LotRow& r) {
+             return r.course->germinated ? Cell{} : number_cell(r.expected_share, 2);
+         }},
     };
     return columns;
 }
@@ -121,8 +124,8 @@ const TableOf<CrossRow> seed_status_table{
     "seed_status", "Status of crosses",
     "Status of every cross, step by step; what was not counted is unknown.", cross_columns, [] {
         return TableView{
-            .first = {"cross", "seed_parent", "pollen_parent", "seeds", "germinated", "planted", "next",
-                      "next_to", "flowers", "fruits", "standing", "failed", "next_from", "late"},
+            .first = {"cross", "seed_parent", "pollen_parent", "next", "next_to", "seeds", "germinated",
+                      "planted", "flowers", "fruits", "standing", "failed", "next_from", "late"},
             .below = {"why"}};
     }};
 

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "pipward/paper/detail/free_room.h"
@@ -33,7 +35,9 @@ class MapDrawing {
     PaperSpot spot_of(PageGround ground) const;
     std::vector<PaperSpot> line_of(const MapRow& row) const;
     bool is_on_page(PaperSpot spot) const;
-    void put_row_name(const std::string& name, PaperSpot end, PaperSpot before);
+    std::optional<Box> room_for_row_name(const std::string& name, const Face& face, PaperSpot end,
+                                         PaperSpot before) const;
+    void put_row_name(const std::vector<std::string>& writings, PaperSpot end, PaperSpot before);
     void put_text(const std::string& text, const Box& box, const Face& face);
     bool put_number(const std::string& number, PaperSpot at, Millimetres mark);
 

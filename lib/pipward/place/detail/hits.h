@@ -28,6 +28,8 @@ class Hits {
 
     void add(const Hit& hit);
     bool empty() const { return hits_.empty(); }
+    /// 0 while there are none.
+    float best_score() const { return best_score_; }
 
     /// The best `limit`; of equals those that stand on the day first, then the nearest, then by label. Uses
     /// the hits up: a short search text has as many as there are trees.
@@ -38,6 +40,7 @@ class Hits {
     static constexpr std::uint32_t none = 0xFFFFFFFF;
     std::vector<std::uint32_t> best_;  // into hits_, by tree
     std::vector<Hit> hits_;
+    float best_score_ = 0;
 };
 
 }  // namespace pipward::place::detail

@@ -4,7 +4,6 @@
 #include "pipward/place/detail/family_table.h"
 #include "pipward/place/detail/name_pool.h"
 #include "pipward/place/detail/remark_pool.h"
-#include "pipward/place/detail/stand_table.h"
 
 namespace pipward::place::detail {
 

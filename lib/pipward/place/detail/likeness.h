@@ -7,6 +7,9 @@
 
 namespace pipward::place::detail {
 
+/// Whether characters that are taken for each other (look_of) count as equal.
+enum class Eye { sharp, forgiving };
+
 /// How many slips of the hand lie between a search text and a name: letters added, left out, changed, or two
 /// neighbours swapped (Damerau 1964; no letter is touched twice). Calculated 64 letters at a time, after
 /// Myers 1999, J. ACM 46:395, with the swap of Hyyrö 2003, Nordic J. Comput. 10:29. Letters are bytes.
@@ -14,8 +17,8 @@ class Likeness {
   public:
     static constexpr std::size_t longest = 64;
 
-    /// `search text` has 1 to 64 bytes; what is longer is cut.
-    explicit Likeness(std::string_view query);
+    /// `query` has 1 to 64 bytes; what is longer is cut.
+    explicit Likeness(std::string_view query, Eye eye = Eye::sharp);
 
     /// Slips between the search text and the whole of `name`.
     int slips_in_all(std::string_view name) const;
@@ -33,8 +36,8 @@ class Likeness {
     std::size_t size_ = 0;
 };
 
-/// Which letters a text has, as bits. What a search text has and a name lacks costs a slip each, which lets
-/// most names be passed over at a glance.
+/// Which letters a text has, as bits; those that look alike share theirs. What a search text has and a name
+/// lacks costs a slip each, which lets most names be passed over at a glance.
 std::uint64_t letters_of(std::string_view text);
 
 class LettersSought {

@@ -8,6 +8,7 @@
 
 #include "pipward/place/detail/hits.h"
 #include "pipward/place/detail/key_table.h"
+#include "pipward/place/detail/query_readings.h"
 
 /// Inside of the room: every name that leads to trees, end to end in one text, so that a million are looked
 /// through in some hundredths of a second.
@@ -25,10 +26,23 @@ class NamePool {
     void find_whole(std::string_view query, Hits& hits) const;
     /// The search text is a part of names.
     void find_part(std::string_view query, Hits& hits) const;
-    /// The search text is a part of names but for some slips.
+    /// The search text is the whole of a name but for characters that look alike.
+    void find_misread(std::string_view query, Hits& hits) const;
+    /// The search text is a part of names but for some slips; characters that look alike hardly count.
     void find_like(std::string_view query, Hits& hits) const;
     /// The names that are most like the search text, however far; no name twice.
     std::vector<std::string> most_like(std::string_view query, std::size_t how_many) const;
+
+    /// Accessions that the tokens are the name of, by the number of the name.
+    Values accessions_called(std::span<const Token> tokens, Effort effort) const;
+    /// Labels that have just these parts.
+    Values labels_called(std::span<const Token> tokens) const;
+    template <class Use>
+    void each_accession(Use use) const {
+        for (auto name = accessions_.first; name < accessions_.end; ++name) {
+            use(name);
+        }
+    }
 
     const std::string& shown(std::uint32_t name) const { return *names_[name].shown; }
     template <class Use>
@@ -47,9 +61,24 @@ class NamePool {
     std::string_view key(std::uint32_t name) const {
         return std::string_view(text_).substr(names_[name].start, names_[name].size);
     }
+    struct Range {
+        std::uint32_t first = 0;
+        std::uint32_t end = 0;
+    };
+    struct Like {
+        std::uint32_t name = 0;
+        int slips = 0;
+    };
+
     void add_hits(std::uint32_t name, Hit hit, Hits& hits) const;
+    template <class Names>
+    std::vector<Like> like(std::string_view sought, const Names& among) const;
+    Values accessions_of_beginnings(std::span<const Token> tokens) const;
+    Values accessions_misspelt(std::span<const Token> tokens) const;
 
     std::vector<Name> names_;
+    Range accessions_;
+    std::vector<std::uint32_t> worded_;  // accessions with a word in their name, not numbers only
     std::vector<std::uint64_t> letters_;
     std::string text_;  // the keys, each with a line's end
     KeyTable by_key_;
@@ -57,8 +86,10 @@ class NamePool {
     Lists trees_;
 };
 
-/// How many slips a search text of so many letters may have.
-int slips_allowed(std::size_t letters);
+/// How many slips a search text may have, as compared. The more it tells, the more: a digit tells less than a
+/// letter, for names have the same digits in other orders; the third of its like in a row hardly
+/// anything.
+int slips_allowed(std::string_view key);
 
 /// The letters and digits of a text, or all of it folded where it has none: what names are compared by.
 std::string name_key(std::string_view folded);

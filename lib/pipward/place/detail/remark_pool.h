@@ -23,10 +23,16 @@ class RemarkPool {
     /// together.
     void find(std::string_view query, Hits& hits) const;
 
+    /// Remarks that hold a word like the search text, which is a single one.
+    void find_like(std::string_view query, Hits& hits) const;
+
     /// The note in quotes, cut where it is long.
     std::string shown(std::uint32_t remark) const;
 
   private:
+    std::vector<std::string> vocabulary() const;
+    void find_word(const std::string& word, Hit hit, Hits& hits) const;
+
     struct Remark {
         const std::string* shown = nullptr;
         std::size_t start = 0;  // in text_

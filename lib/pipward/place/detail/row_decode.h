@@ -17,6 +17,8 @@ struct PositionScale {
     double missing = 0.1;  ///< share of positions without a tree, above 0, below 1
     int lowest = std::numeric_limits<int>::min() / 2;  ///< no position before it
     int highest = std::numeric_limits<int>::max() / 2;
+    double stray = 0.0005;  ///< share of points that belong to no position, above 0, below 1
+    double tails = 0;       ///< share of points whose error is three times as great, 0..1
 };
 
 struct PlacedPoint {
@@ -28,8 +30,8 @@ struct PlacedPoint {
 
 /// `along` in rising order. The posterior of a hidden Markov chain over the points, by the forward-backward
 /// algorithm (Rabiner 1989, Proc. IEEE 77:257): each stands at a later position than the one before it,
-/// rarely at the same one (1 in 2000), rarely at none (as many); positions may be missed. Both rates are
-/// common practice, no source. Two neighbours that may have changed places lower each other's certainty: our
+/// rarely at the same one (1 in 2000), rarely at none; positions may be missed. Both rates are common
+/// practice, no source. Two neighbours that may have changed places lower each other's certainty: our
 /// own addition, because the chain keeps the order of the points and noise may not.
 std::vector<PlacedPoint> decode_row(std::span<const double> along, const PositionScale& scale);
 

@@ -17,6 +17,7 @@ book::ReadingStep step_of(const Run& lent);
 /// As the book's room reads it; the run is told.
 book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent);
 book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent);
+book::BookReading read_checked_without_ground(const BookName& book, Day as_of, const Run& lent);
 
 /// Throws Error (input) with all of them where any is an error.
 void expect_no_errors(const Findings& findings);
