@@ -7,6 +7,7 @@
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
+#include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/entry.h"
 #include "pipward/book/schema.h"
@@ -63,9 +64,13 @@ void judge_references(detail::Session& session, const AddedRow& row, Findings& f
     }
 }
 
-void remove(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
+void remove(detail::Session& session, const std::string& location, const AddedRow& row) {
+    auto& layer = detail::entry_layer(session, location, row.table);
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
+    if (detail::content_of(layer, row)) {
+        throw detail::swallowed(location, row.table);
+    }
 }
 
 void take_back_all(detail::Session& session, const std::string& location, std::span<const AddedRow> rows) {
@@ -78,16 +83,16 @@ void take_back_all(detail::Session& session, const std::string& location, std::s
         throw Error(Trouble::input, std::move(findings));
     }
     for (const auto& row : rows) {
-        remove(session, detail::entry_layer(session, location, row.table), row);
+        remove(session, location, row);
         detail::forget(session, row);
     }
 }
 
 }  // namespace
 
-std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location) {
+std::vector<std::vector<AddedRow>> remembered_batches(const BookAt& book) {
     std::vector<std::vector<AddedRow>> batches;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         batches = detail::remembered(session);
         for (auto& batch : batches) {
             std::erase_if(batch, [&](const AddedRow& row) {
@@ -100,27 +105,27 @@ std::vector<std::vector<AddedRow>> remembered_batches(const std::string& locatio
     return batches;
 }
 
-std::vector<AddedRow> remembered_entries(const std::string& location) {
+std::vector<AddedRow> remembered_entries(const BookAt& book) {
     std::vector<AddedRow> rows;
-    for (const auto& batch : remembered_batches(location)) {
+    for (const auto& batch : remembered_batches(book)) {
         rows.insert(rows.end(), batch.rbegin(), batch.rend());
     }
     return rows;
 }
 
-void take_back(const std::string& location, const AddedRow& row, Patience patience) {
-    take_back(location, std::span(&row, 1), patience);
+void take_back(const BookAt& book, const AddedRow& row, Patience patience) {
+    take_back(book, std::span(&row, 1), patience);
 }
 
-void take_back(const std::string& location, std::span<const AddedRow> rows, Patience patience) {
+void take_back(const BookAt& book, std::span<const AddedRow> rows, Patience patience) {
     std::vector<std::string> tables{detail::journal_table};
     for (const auto& row : rows) {
         if (std::ranges::find(tables, row.table) == tables.end()) {
             tables.push_back(row.table);
         }
     }
-    detail::change_book(location, tables, patience,
-                        [&](detail::Session& session) { take_back_all(session, location, rows); });
+    detail::change_book(book, tables, patience,
+                        [&](detail::Session& session) { take_back_all(session, book.location, rows); });
 }
 
 }  // namespace pipward::book

@@ -143,7 +143,7 @@ void take_findings(RecordSheet& sheet, const std::vector<Findings>& said, const 
     }
 }
 
-book::BookReading read_without_weather(const std::string& location) {
+book::BookReading read_without_weather(const book::BookAt& location) {
     std::set<std::string> tables;
     for (const auto& table : book::book_tables()) {
         if (!table.long_series) {
@@ -165,7 +165,7 @@ std::span<const Word<RecordVerdict>> words(RecordVerdict) {
     return table;
 }
 
-void take_records(RecordSheet& sheet, const std::string& location, Day as_of, bool write) {
+void take_records(RecordSheet& sheet, const book::BookAt& location, Day as_of, bool write) {
     const std::string table(table_of(sheet.kind).name);
     const auto book = read_without_weather(location);
     detail::KnownRows known(table, book::rows_of_entries(location, table));

@@ -44,8 +44,8 @@ const std::vector<ColumnOf<SheetColumn>>& sheet_columns() {
     return columns;
 }
 
-constexpr TableOf<SheetColumn> sheet_table{"record_columns", "Columns of the sheet",
-                                           "Content of each column of the sheet.", sheet_columns, [] {
+constexpr TableOf<SheetColumn> sheet_table{
+    "record_columns", "Columns of the sheet", "Content of each column of the sheet.", sheet_columns, [] {
         return TableView{.first = {"field", "needed", "example", "allowed", "unit"}, .below = {"holds"}};
     }};
 
@@ -57,7 +57,7 @@ Sentence summary_of(const std::string& sheet, std::size_t lines) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto book = book::read_book(request.book.location);
+    auto book = book::read_book(request.book);
     const auto lines = request.prefill
                            ? intake::likely_lines(request.kind, book.orchard, request.as_of, request.trait)
                            : std::vector<intake::KnownCells>{};

@@ -49,14 +49,17 @@ const std::vector<ColumnOf<place::TreeDecision>>& decision_columns() {
 }
 
 constexpr TableOf<place::TreeDecision> tree_number_rows{
-    "tree_number", "Tree numbers",
+    "tree_number",
+    "Tree numbers",
     "Row and position of each tree as found from its location on the map, with their probability.",
-    decision_columns, [] {
-        return TableView{
-            .first = {"tree", "row", "position", "decided", "confidence", "row_offset_m", "position_offset_m"},
-            .below = {"reason"},
-            .once = {"block"}};
-    }, [](const place::TreeDecision& d) { return d.at; }};
+    decision_columns,
+    [] {
+        return TableView{.first = {"tree", "row", "position", "decided", "confidence", "row_offset_m",
+                                   "position_offset_m"},
+                         .below = {"reason"},
+                         .once = {"block"}};
+    },
+    [](const place::TreeDecision& d) { return d.at; }};
 
 }  // namespace
 
@@ -120,9 +123,9 @@ place::TreeCloud cloud_of(const Request& request, const Orchard& orchard, Findin
                : place::cloud_of_trees(request.block, orchard, request.as_of, findings);
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome number(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_trees(request.book.location);
+    auto reading = book::read_trees(request.book);
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
     lent.step(0.3, say("Numbering the trees"));
@@ -136,12 +139,16 @@ Outcome run(const Request& request, const Run& lent) {
         if (request.keep) {
             change.results = {spoken(outcome.tables.front(), lent.wording)};
         }
-        apply_to_book(request.book, change, outcome, lent);
+        book::apply_change(request.book, change);
     }
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, numbering);
     lent.step(1.0, say("Done"));
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.keep || request.write, request, lent, number);
 }
 
 Findings check(const Request& request) {

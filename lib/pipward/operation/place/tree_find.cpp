@@ -81,11 +81,16 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
     return columns;
 }
 
-constexpr TableOf<FoundRow> found_table{"found", "Trees found", "The trees that match, best first.",
-                                        found_columns, [] {
+constexpr TableOf<FoundRow> found_table{
+    "found",
+    "Trees found",
+    "The trees that match, best first.",
+    found_columns,
+    [] {
         return TableView{.first = {"rank", "tree", "accession", "address", "status", "score", "matched",
                                    "distance_m", "bearing_deg"}};
-    }, [](const FoundRow& r) { return r.tree->at; }};
+    },
+    [](const FoundRow& r) { return r.tree->at; }};
 
 bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \t\r\n") == std::string::npos;
@@ -171,7 +176,7 @@ std::optional<place::OwnPosition> standpoint_of(const place::TreeIndex& index,
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_trees(request.book.location);
+    auto reading = book::read_trees(request.book);
     lent.step(0.6, say("Collecting names"));
     const place::TreeIndex index(std::move(reading.orchard));
     lent.step(0.9, say("Searching"));
