@@ -123,7 +123,7 @@ place::TreeCloud cloud_of(const Request& request, const Orchard& orchard, Findin
                : place::cloud_of_trees(request.block, orchard, request.as_of, findings);
 }
 
-Outcome number(const Request& request, const Run& lent) {
+Outcome give_numbers(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     auto reading = book::read_trees(request.book);
     Outcome outcome;
@@ -148,7 +148,7 @@ Outcome number(const Request& request, const Run& lent) {
 }
 
 Outcome run(const Request& request, const Run& lent) {
-    return in_one_change_if(request.keep || request.write, request, lent, number);
+    return in_one_change_if(request.keep || request.write, request, lent, give_numbers);
 }
 
 Findings check(const Request& request) {
