@@ -34,8 +34,9 @@ struct BookAt {
 /// Reads, judges and writes under one lock: nobody else can write to the book from before `work` first reads
 /// it until all that it wrote is kept. `work` is given the held book and must use that one. What it throws
 /// leaves the book as it was before. It may run more than once, each time on the book as it then is. Throws
-/// Error (access) where the book cannot be written or stays locked by another program.
-void in_one_change(const BookAt& book, const std::function<void(const BookAt& held)>& work,
+/// Error (access) where the book cannot be written or stays locked by another program. False where a file was
+/// left as it was because nothing was changed in it.
+bool in_one_change(const BookAt& book, const std::function<void(const BookAt& held)>& work,
                    Patience patience = default_patience);
 
 }  // namespace pipward::book

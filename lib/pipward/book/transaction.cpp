@@ -79,14 +79,27 @@ void roll_back(detail::Session& session) {
     session.dataset.reset();
 }
 
-void change_once(const std::string& location, milliseconds wait,
+// By the file's own count: a change that changes nothing is to leave it as it was, byte by byte.
+std::string changes_so_far(detail::Session& session) {
+    return session.server
+               ? std::string{}
+               : detail::query(session, "SELECT total_changes() AS number").at(0).at(0).value_or("");
+}
+
+bool change_once(const std::string& location, milliseconds wait,
                  const std::function<void(detail::Session&)>& work) {
     auto session = detail::open_session(location, detail::Purpose::writing);
     try {
         take_lock(session, wait);
         detail::refuse_damaged_file(session, location);
+        const auto before = changes_so_far(session);
         work(session);
+        if (!session.server && changes_so_far(session) == before) {
+            roll_back(session);
+            return false;
+        }
         commit(session);
+        return true;
     } catch (...) {
         roll_back(session);
         throw;
@@ -193,15 +206,16 @@ BookAt::BookAt() = default;
 BookAt::BookAt(std::string location_) : location(std::move(location_)) {}
 BookAt::BookAt(const char* location_) : location(location_) {}
 
-void in_one_change(const BookAt& book, const std::function<void(const BookAt&)>& work, Patience patience) {
+bool in_one_change(const BookAt& book, const std::function<void(const BookAt&)>& work, Patience patience) {
     if (book.held) {
         work(book);
-        return;
+        return true;
     }
+    bool changed = false;
     patiently(
         patience,
         [&](milliseconds left) {
-            change_once(book.location, left, [&](detail::Session& session) {
+            changed = change_once(book.location, left, [&](detail::Session& session) {
                 detail::expect_our_version(session, book.location);
                 const Lending lending(session);
                 BookAt held(book.location);
@@ -210,6 +224,7 @@ void in_one_change(const BookAt& book, const std::function<void(const BookAt&)>&
             });
         },
         [&](const detail::OgrTrouble& trouble) { return not_written(book.location, trouble, patience); });
+    return changed;
 }
 
 void detail::change_book(const BookAt& book, const std::vector<std::string>& tables, Patience patience,

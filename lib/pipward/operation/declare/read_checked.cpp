@@ -66,8 +66,9 @@ void keep_results(const BookName& book, bool write, Outcome& outcome, const Run&
 Outcome in_one_change(const BookName& book, const Run& lent,
                       const std::function<Outcome(const BookName&)>& work) {
     Outcome outcome;
-    book::in_one_change(book, [&](const book::BookAt& held) { outcome = work(BookName{held}); });
-    add_findings(outcome, refresh_style(book.location, lent.wording));
+    if (book::in_one_change(book, [&](const book::BookAt& held) { outcome = work(BookName{held}); })) {
+        add_findings(outcome, refresh_style(book.location, lent.wording));
+    }
     return outcome;
 }
 
