@@ -15714,5 +15714,13 @@
         <source>This user of the database may not do that: {}.</source>
         <translation>Dieser Benutzer der Datenbank darf das nicht: {}.</translation>
     </message>
+    <message>
+        <source>Name crosses by their codes.</source>
+        <translation>Kreuzungen mit ihrem Code nennen.</translation>
+    </message>
+    <message>
+        <source>The book has no cross of this name.</source>
+        <translation>Das Zuchtbuch hat keine Kreuzung dieses Namens.</translation>
+    </message>
 </context>
 </TS>
