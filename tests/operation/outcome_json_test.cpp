@@ -64,6 +64,14 @@ TEST(OutcomeJson, KeepsTheServersPasswordToItself) {
     EXPECT_NE(text.find("host=orchard"), std::string::npos);
 }
 
+TEST(OutcomeJson, HasNoControlCharacterThatATerminalObeys) {
+    auto made = outcome();
+    made.findings.front().value = "a\x1B[31m\x7F\xC2\x9B";
+    const auto text = outcome_json(*season_like(), form, made);
+    EXPECT_NE(text.find("a\\u001b[31m\\u007f\\u009b"), std::string::npos) << text;
+    EXPECT_EQ(Json::parse(text)["findings"][0]["value"], "a\x1B[31m\x7F\xC2\x9B");
+}
+
 std::vector<std::string> keys_of(const Json& object) {
     std::vector<std::string> keys;
     for (const auto& [key, value] : object.items()) {

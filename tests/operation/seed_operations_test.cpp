@@ -64,6 +64,21 @@ TEST(SeedStatus, FollowsACrossFromFlowersToStandingTrees) {
     EXPECT_EQ(crosses.rows.size(), book::read_book(sample.book()).orchard.goals.size());
 }
 
+TEST(SeedStatus, TakesAListOfCrossesAndNamesThoseThatAreNone) {
+    NEED_SAMPLE();
+    const testing::SampleCopy sample;
+    const auto& status = *find_operation("seed-status");
+    const Form form{{"book", sample.book()}, {"as-of", "2026-03-20"}, {"crosses", "24-01; 25-01"}};
+    EXPECT_EQ(status.run(form, {}).tables.at(0).rows.size(), 2U);
+    try {
+        status.run({{"book", sample.book()}, {"as-of", "2026-03-20"}, {"crosses", "24-01, 99-99"}}, {});
+        FAIL() << "it was taken";
+    } catch (const Error& error) {
+        ASSERT_EQ(error.findings().size(), 1U);
+        EXPECT_EQ(error.findings().front().value, "99-99");
+    }
+}
+
 TEST(SeedStatus, LeavesWhatNobodyCountedUnknown) {
     const SampleCopy sample;
     const auto crosses = run(sample, "seed-status", {{"as-of", "2024-06-15"}}).tables.at(0);

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include "pipward/record/spreadsheet_text.h"
+
 namespace pipward {
 namespace {
 
@@ -35,6 +37,28 @@ TEST(Csv, QuotesOnlyWhereRfc4180Asks) {
     EXPECT_EQ(to_csv(of_text("a,b")), "a\r\n\"a,b\"\r\n");
     EXPECT_EQ(to_csv(of_text("say \"yes\"")), "a\r\n\"say \"\"yes\"\"\"\r\n");
     EXPECT_EQ(to_csv(of_text("two\nlines")), "a\r\n\"two\nlines\"\r\n");
+}
+
+// Begun with =, +, - or @, behind a tab or line end too: OWASP, CSV Injection (from memory).
+TEST(Csv, TextThatASpreadsheetWouldCalculateHasAnApostropheBeforeIt) {
+    for (const auto* formula :
+         {"=HYPERLINK(A1)", "+A1", "-A1+2", "@SUM(A1)", "\t=A1", "\r=A1", "\n=A1", " =A1",
+          "\xEF\xBC\x9D"
+          "A1"}) {
+        const auto csv = to_csv(of_text(formula));
+        EXPECT_NE(csv.find("'" + std::string(formula)), std::string::npos) << csv;
+        EXPECT_EQ(without_guard("'" + std::string(formula)), formula);
+    }
+    EXPECT_EQ(to_csv(of_text("-3.5")), "a\r\n-3.5\r\n");
+    EXPECT_EQ(to_csv(of_text("UP-05-12")), "a\r\nUP-05-12\r\n");
+    EXPECT_EQ(without_guard("'t Hooft"), "'t Hooft");
+}
+
+TEST(Csv, ControlCharactersOfTerminalsAreMarks) {
+    EXPECT_EQ(to_csv(of_text("a\x1B[31mb\xC2\x9B"
+                             "c")),
+              "a\r\na\xEF\xBF\xBD[31mb\xEF\xBF\xBD"
+              "c\r\n");
 }
 
 TEST(TerminalTable, AlignsColumnsWithUnitsInTheHead) {

@@ -8,6 +8,7 @@
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/entry.h"
 #include "pipward/book/schema.h"
@@ -107,42 +108,53 @@ AddedRow write_row(detail::Session& session, OGRLayer& layer, const Entry& entry
 std::vector<AddedRow> write_and_remember(detail::Session& session, const std::string& location,
                                          std::span<const Entry> entries) {
     auto& layer = detail::entry_layer(session, location, entries.front().table);
+    const auto& table = entries.front().table;
+    const auto before = detail::rows_in(session, table);
     std::vector<AddedRow> rows;
     for (const auto& entry : entries) {
         expect_columns(layer, location, entry);
         rows.push_back(write_row(session, layer, entry));
     }
+    const auto made = std::ranges::count(entries, false, &Entry::completes);
+    detail::expect_rows(session, location, table, before + made);
     detail::remember(session, rows);
     return rows;
 }
 
 }  // namespace
 
-EntryAdded add_entry(const std::string& location, const Entry& entry, Day as_of, Patience patience) {
-    auto added = add_entries(location, read_book(location), std::span(&entry, 1), as_of, patience);
+EntryAdded add_entry(const BookAt& book, const Entry& entry, Day as_of, Patience patience) {
+    EntriesAdded added;
+    in_one_change(
+        book,
+        [&](const BookAt& held) {
+            added = add_entries(held, read_book(held), std::span(&entry, 1), as_of, patience);
+        },
+        patience);
     if (has_errors(added.findings.front())) {
         throw Error(Trouble::input, added.findings.front());
     }
     return {added.rows.front(), added.findings.front()};
 }
 
-EntriesAdded add_entries(const std::string& location, const BookReading& book, std::span<const Entry> entries,
+EntriesAdded add_entries(const BookAt& book, const BookReading& reading, std::span<const Entry> entries,
                          Day as_of, Patience patience) {
     EntriesAdded added;
-    added.findings = check_entries(book, entries, as_of);
+    added.findings = check_entries(reading, entries, as_of);
     if (!entries.empty() && std::ranges::none_of(added.findings, has_errors)) {
-        detail::change_book(
-            location, {entries.front().table, detail::journal_table}, patience,
-            [&](detail::Session& session) { added.rows = write_and_remember(session, location, entries); });
+        detail::change_book(book, {entries.front().table, detail::journal_table}, patience,
+                            [&](detail::Session& session) {
+                                added.rows = write_and_remember(session, book.location, entries);
+                            });
     }
     return added;
 }
 
-std::vector<AddedRow> rows_of_entries(const std::string& location, const std::string& table) {
+std::vector<AddedRow> rows_of_entries(const BookAt& book, const std::string& table) {
     std::vector<AddedRow> rows;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         rows.clear();
-        auto& layer = detail::entry_layer(session, location, table);
+        auto& layer = detail::entry_layer(session, book.location, table);
         layer.ResetReading();
         for (OGRFeatureUniquePtr feature(layer.GetNextFeature()); feature != nullptr;
              feature.reset(layer.GetNextFeature())) {

@@ -7,6 +7,7 @@
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
+#include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/detail/with_schema.h"
 #include "pipward/book/schema.h"
@@ -181,24 +182,27 @@ void check_appended(const Table& rows, Schema schema) {
 
 void append_in(Session& session, const std::string& location, const Table& rows,
                std::vector<AddedRow>* written) {
-    write_rows(session, layer_with(session, location, rows), rows, written);
+    auto& layer = layer_with(session, location, rows);
+    const auto before = rows_in(session, rows.shape.name);
+    write_rows(session, layer, rows, written);
+    expect_rows(session, location, rows.shape.name, before + std::ssize(rows.rows));
     if (has_heights(rows)) {
         allow_heights(session, rows.shape.name);
     }
 }
 
-void append_rows(const std::string& location, const Table& rows, Schema schema) {
+void append_rows(const BookAt& book, const Table& rows, Schema schema) {
     check_appended(rows, schema);
-    change_book(location, {rows.shape.name}, default_patience,
-                [&](Session& session) { append_in(session, location, rows); });
+    change_book(book, {rows.shape.name}, default_patience,
+                [&](Session& session) { append_in(session, book.location, rows); });
 }
 
 }  // namespace pipward::book::detail
 
 namespace pipward::book {
 
-void append_rows(const std::string& location, const Table& rows) {
-    detail::append_rows(location, rows, book_tables());
+void append_rows(const BookAt& book, const Table& rows) {
+    detail::append_rows(book, rows, book_tables());
 }
 
 }  // namespace pipward::book

@@ -7,6 +7,7 @@
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/parts_of_change.h"
+#include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/schema.h"
 
@@ -81,15 +82,37 @@ void edit_row(detail::Session& session, const std::string& location, const CellE
     }
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer->SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+    const OGRFeatureUniquePtr now(layer->GetFeature(edit.fid));
+    if (now == nullptr || !holds(*now, edit.after)) {
+        throw detail::swallowed(location, edit.table);
+    }
+}
+
+// Of every table that one of the changes is about.
+template <class Change>
+std::map<std::string, std::int64_t> rows_by_table(detail::Session& session,
+                                                  const std::vector<Change>& changes) {
+    std::map<std::string, std::int64_t> rows;
+    for (const auto& change : changes) {
+        const bool is_there = session.dataset->GetLayerByName(change.table.c_str()) != nullptr;
+        if (is_there && !rows.contains(change.table)) {
+            rows[change.table] = detail::rows_in(session, change.table);
+        }
+    }
+    return rows;
 }
 
 void edit_rows(detail::Session& session, const std::string& location, const std::vector<CellEdit>& edits) {
     Findings findings;
+    const auto before = rows_by_table(session, edits);
     for (const auto& edit : edits) {
         edit_row(session, location, edit, findings);
     }
     if (!findings.empty()) {
         throw Error(Trouble::input, findings);
+    }
+    for (const auto& [table, number] : before) {
+        detail::expect_rows(session, location, table, number);
     }
 }
 
@@ -115,11 +138,16 @@ void remove_row(detail::Session& session, const std::string& location, const Row
 void remove_rows(detail::Session& session, const std::string& location,
                  const std::vector<RowRemoval>& removals) {
     Findings findings;
+    auto rows = rows_by_table(session, removals);
     for (const auto& removal : removals) {
         remove_row(session, location, removal, findings);
+        --rows[removal.table];
     }
     if (!findings.empty()) {
         throw Error(Trouble::input, findings);
+    }
+    for (const auto& [table, number] : rows) {
+        detail::expect_rows(session, location, table, number);
     }
 }
 
@@ -148,13 +176,14 @@ std::vector<std::string> tables_of(const BookChange& change) {
 
 }  // namespace
 
-void apply_change(const std::string& location, const BookChange& change, Patience patience) {
+void apply_change(const BookAt& book, const BookChange& change, Patience patience) {
     for (const auto& rows : change.added) {
         detail::check_appended(rows);
     }
     check_edits(change);
     detail::check_results(change.results);
-    detail::change_book(location, tables_of(change), patience, [&](detail::Session& session) {
+    detail::change_book(book, tables_of(change), patience, [&](detail::Session& session) {
+        const auto& location = book.location;
         std::vector<AddedRow> written;
         for (const auto& rows : change.added) {
             detail::append_in(session, location, rows, change.remembered ? &written : nullptr);
@@ -167,7 +196,7 @@ void apply_change(const std::string& location, const BookChange& change, Patienc
         }
         edit_rows(session, location, change.edits);
         remove_rows(session, location, change.removed);
-        detail::replace_in(session, change.results);
+        detail::replace_in(session, location, change.results);
     });
 }
 

@@ -41,7 +41,6 @@ struct BookChange {
 /// that the schema does not allow, names that are taken, and rows that are gone or were changed since they
 /// were read; (usage) for a table or column that the schema does not have; (access) where the book cannot be
 /// written.
-void apply_change(const std::string& location, const BookChange& change,
-                  Patience patience = default_patience);
+void apply_change(const BookAt& book, const BookChange& change, Patience patience = default_patience);
 
 }  // namespace pipward::book

@@ -50,14 +50,14 @@ struct CheckedReading {
     Day present;
 };
 
-CheckedReading read_and_check(const std::string& location, Day as_of, const ReadingStep& step) {
+CheckedReading read_and_check(const BookAt& book, Day as_of, const ReadingStep& step) {
     const auto tell = [&](double share, const Sentence& doing) {
         if (step) {
             step(share, doing);
         }
     };
     tell(0.0, say("Reading the book"));
-    auto reading = read_book(location);
+    auto reading = read_book(book);
     tell(0.05, say("Checking the book"));
     const Day present = present_of(reading.orchard, as_of);
     const auto more = check_orchard(reading.orchard, present, unread_in(reading.findings));
@@ -76,9 +76,8 @@ BookReading sound(CheckedReading checked) {
 
 /// What of the tables can be read; `needed` are the rows without which nothing can be done.
 template <class Rows>
-BookReading read_what_can_be(const std::string& location, const std::set<std::string>& tables,
-                             Rows Orchard::*needed) {
-    auto reading = read_tables(location, tables);
+BookReading read_what_can_be(const BookAt& book, const std::set<std::string>& tables, Rows Orchard::*needed) {
+    auto reading = read_tables(book, tables);
     if ((reading.orchard.*needed).empty() && has_errors(reading.findings)) {
         throw Error(Trouble::input, std::move(reading.findings));
     }
@@ -88,19 +87,19 @@ BookReading read_what_can_be(const std::string& location, const std::set<std::st
 
 }  // namespace
 
-BookReading read_checked(const std::string& location, Day as_of, const ReadingStep& step) {
-    return sound(read_and_check(location, as_of, step));
+BookReading read_checked(const BookAt& book, Day as_of, const ReadingStep& step) {
+    return sound(read_and_check(book, as_of, step));
 }
 
-BookReading read_checked_without_weather(const std::string& location, Day as_of, const ReadingStep& step) {
-    auto checked = read_and_check(location, as_of, step);
+BookReading read_checked_without_weather(const BookAt& book, Day as_of, const ReadingStep& step) {
+    auto checked = read_and_check(book, as_of, step);
     std::erase_if(checked.reading.findings,
                   [](const Finding& finding) { return is_of(weather_tables, finding); });
     return sound(std::move(checked));
 }
 
-BookReading read_checked_without_ground(const std::string& location, Day as_of, const ReadingStep& step) {
-    auto checked = read_and_check(location, as_of, step);
+BookReading read_checked_without_ground(const BookAt& book, Day as_of, const ReadingStep& step) {
+    auto checked = read_and_check(book, as_of, step);
     auto& findings = checked.reading.findings;
     std::erase_if(findings, [](const Finding& finding) { return is_of(weather_tables, finding); });
     for (auto& finding : findings) {
@@ -110,19 +109,19 @@ BookReading read_checked_without_ground(const std::string& location, Day as_of, 
     return sound(std::move(checked));
 }
 
-BookReading read_trees(const std::string& location) {
-    return read_what_can_be(location,
+BookReading read_trees(const BookAt& book) {
+    return read_what_can_be(book,
                             {"block", "tree_row", "tree", "accession", "blend", "bloom_observation",
                              "cross_goal", "pollination", "pollen_lot", "seed_lot", "trait_score"},
                             &Orchard::trees);
 }
 
-BookReading read_stands(const std::string& location) {
-    return read_what_can_be(location, {"block", "tree_row", "tree"}, &Orchard::trees);
+BookReading read_stands(const BookAt& book) {
+    return read_what_can_be(book, {"block", "tree_row", "tree"}, &Orchard::trees);
 }
 
-BookReading read_line(const std::string& location) {
-    return read_what_can_be(location, {"tree", "accession", "blend", "cross_goal", "trait_score"},
+BookReading read_line(const BookAt& book) {
+    return read_what_can_be(book, {"tree", "accession", "blend", "cross_goal", "trait_score"},
                             &Orchard::accessions);
 }
 

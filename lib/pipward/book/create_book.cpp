@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include <cpl_vsi.h>
+#include <fcntl.h>
 #include <fmt/format.h>
 #include <ogrsf_frmts.h>
+#include <sys/file.h>
+#include <unistd.h>
 
 #include <filesystem>
 
@@ -79,6 +82,28 @@ void create_file(const std::string& path, const BookForm& form) {
     create_in_transaction(session, form);
 }
 
+// Two who make books in one folder follow each other: they would take one another's half-made file for a
+// leftover. Where a folder cannot be locked, nothing is lost but that.
+class FolderLock {
+  public:
+    explicit FolderLock(const fs::path& folder)
+        : folder_(open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)) {
+        if (folder_ >= 0) {
+            flock(folder_, LOCK_EX);
+        }
+    }
+    ~FolderLock() {
+        if (folder_ >= 0) {
+            close(folder_);
+        }
+    }
+    FolderLock(const FolderLock&) = delete;
+    FolderLock& operator=(const FolderLock&) = delete;
+
+  private:
+    int folder_;
+};
+
 // A new name that appears whole or not at all, and never over a file that came meanwhile.
 void put_in_place(const fs::path& made, const fs::path& wanted) {
     std::error_code trouble;
@@ -105,6 +130,7 @@ void create_book_file(const std::string& path, const BookForm& form) {
         throw usage_error("book", path, say("A book's name ends with .gpkg."),
                           say("Give it a name like orchard.gpkg."));
     }
+    const FolderLock alone(fs::path(path).parent_path());
     if (std::error_code ignored; fs::exists(fs::symlink_status(path, ignored))) {
         throw access_error(path, say("There is a file of that name already."),
                            say("Choose another name; a book is never overwritten."));

@@ -70,8 +70,7 @@ struct EntryAdded {
 /// Checks the entry against the book and writes it, in one short transaction in which the book also
 /// remembers it as its last entry. Throws Error: (input) with all findings where one is an error, (usage) as
 /// check_entry(), (access) where the book cannot be written; then nothing was written.
-EntryAdded add_entry(const std::string& location, const Entry& entry, Day as_of,
-                     Patience patience = default_patience);
+EntryAdded add_entry(const BookAt& book, const Entry& entry, Day as_of, Patience patience = default_patience);
 
 /// What became of several.
 struct EntriesAdded {
@@ -82,26 +81,25 @@ struct EntriesAdded {
 /// Checks entries of one table against a reading of the book, as check_entries(), and writes them all in one
 /// transaction where none has an error; the book remembers them as one. Throws Error as add_entry(), but for
 /// the errors of the entries, which are returned.
-EntriesAdded add_entries(const std::string& location, const BookReading& book, std::span<const Entry> entries,
+EntriesAdded add_entries(const BookAt& book, const BookReading& reading, std::span<const Entry> entries,
                          Day as_of, Patience patience = default_patience);
 
 /// What stands in every row of a table that takes entries.
-std::vector<AddedRow> rows_of_entries(const std::string& location, const std::string& table);
+std::vector<AddedRow> rows_of_entries(const BookAt& book, const std::string& table);
 
 /// The entries that the book remembers and still has, the newest first.
-std::vector<AddedRow> remembered_entries(const std::string& location);
+std::vector<AddedRow> remembered_entries(const BookAt& book);
 
 /// The same by what was written at once: one row, or all that one file brought, in the file's order.
-std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location);
+std::vector<std::vector<AddedRow>> remembered_batches(const BookAt& book);
 
 /// Removes exactly that row; of a row that was completed, empties again what was filled. Throws Error (input)
 /// and changes nothing where the row is gone, was changed since, or other rows refer to it; (access) where
 /// the book cannot be written.
-void take_back(const std::string& location, const AddedRow& row, Patience patience = default_patience);
+void take_back(const BookAt& book, const AddedRow& row, Patience patience = default_patience);
 
 /// The same of several rows in one transaction: all of them, or none with every reason. They may refer to one
 /// another.
-void take_back(const std::string& location, std::span<const AddedRow> rows,
-               Patience patience = default_patience);
+void take_back(const BookAt& book, std::span<const AddedRow> rows, Patience patience = default_patience);
 
 }  // namespace pipward::book

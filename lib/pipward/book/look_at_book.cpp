@@ -51,9 +51,9 @@ void look_at_crs(detail::Session& session, BookLook& look) {
 
 }  // namespace
 
-BookLook look_at_book(const std::string& location) {
+BookLook look_at_book(const BookAt& book) {
     BookLook look;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         look = {};
         for (const auto& table : book_tables()) {
             look_at_layer(session, table.name, look);

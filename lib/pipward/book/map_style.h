@@ -37,7 +37,7 @@ struct BookLook {
 };
 
 /// Throws Error (access) where the book cannot be read.
-BookLook look_at_book(const std::string& location);
+BookLook look_at_book(const BookAt& book);
 
 /// A style to be kept in the book.
 struct StyleText {
@@ -65,7 +65,7 @@ inline constexpr std::string_view style_name = "Pipward";
 /// Writes styles and project in one short transaction; what stands there already is not written again. A
 /// style or project that carries our name but is not as we wrote it is the user's and stays; a style that the
 /// user has made the default stays the default. Throws Error (access); then nothing was changed.
-StyleReport write_map_style(const std::string& location, const std::vector<StyleText>& styles,
+StyleReport write_map_style(const BookAt& book, const std::vector<StyleText>& styles,
                             const ProjectText& project, Patience patience = default_patience);
 
 }  // namespace pipward::book

@@ -38,8 +38,13 @@ class ResultSet {
     OGRLayer* layer_;
 };
 
-// OGR repeats the whole statement before the database's words, which stand on a line of their own.
+// OGR repeats the whole statement before or after the database's words, which stand on a line of their own.
 std::string_view database_words(std::string_view message) {
+    constexpr std::string_view servers = "ERROR:";
+    if (const auto at = message.find(servers); at != std::string_view::npos) {
+        const auto words = message.substr(message.find_first_not_of(' ', at + servers.size()));
+        return words.substr(0, words.find('\n'));
+    }
     const auto line = message.starts_with("In ExecuteSQL()") ? message.rfind('\n') : std::string_view::npos;
     const auto start = line == std::string_view::npos ? 0 : message.find_first_not_of(" \n", line);
     return start == std::string_view::npos ? message : message.substr(start);
@@ -61,7 +66,10 @@ bool OgrTrouble::locked() const {
     const std::string_view words = what();
     return words.find("database is locked") != std::string_view::npos ||
            words.find("database table is locked") != std::string_view::npos ||
-           words.find("lock timeout") != std::string_view::npos;
+           words.find("database schema is locked") != std::string_view::npos ||
+           words.find("lock timeout") != std::string_view::npos ||
+           words.find("could not serialize access") != std::string_view::npos ||
+           words.find("deadlock detected") != std::string_view::npos;
 }
 
 OgrMessages::OgrMessages() {

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <array>
 
+#include "pipward/book/detail/location.h"
+#include "pipward/book/detail/no_network.h"
 #include "pipward/book/detail/ogr_session.h"
 
 namespace pipward::book {
@@ -54,6 +56,7 @@ Error not_opened(const std::string& path, const std::string& said) {
 }
 
 void refuse_what_is_no_file(const std::string& path) {
+    detail::refuse_what_is_not_at_hand(path);
     const auto status = status_of(path);
     if (!status) {
         throw detail::access_error(path, say("There is no such file."),
@@ -141,11 +144,12 @@ detail::Session open_server(const std::string& location, detail::Purpose purpose
     detail::register_drivers();
     detail::Session session;
     session.server = true;
-    session.dataset.reset(open_with(location, "PostgreSQL",
+    session.dataset.reset(open_with(detail::as_opened(location), "PostgreSQL",
                                     purpose == detail::Purpose::writing ? GDAL_OF_UPDATE : GDAL_OF_READONLY));
     if (session.dataset == nullptr) {
+        const auto said = detail::without_secrets(session.messages->failures_since(0), location);
         throw detail::access_error(
-            location, with_words(say("The database does not answer."), session.messages->failures_since(0)),
+            location, with_words(say("The database does not answer."), said),
             say("Check host, port, database name, user and password, and that PostGIS is there."));
     }
     return session;
@@ -165,31 +169,11 @@ void detail::register_drivers() {
 }
 
 bool detail::is_server(const std::string& location) {
-    return location.starts_with("PG:") || location.starts_with("postgresql://");
+    return is_on_server(location);
 }
 
 detail::Session detail::open_session(const std::string& location, detail::Purpose purpose) {
     return detail::is_server(location) ? open_server(location, purpose) : open_file(location, purpose);
-}
-
-std::string shown_location(const std::string& location) {
-    if (!detail::is_server(location)) {
-        return location;
-    }
-    std::string text = location;
-    if (const auto key = text.find("password="); key != std::string::npos) {
-        const auto start = key + std::string_view("password=").size();
-        const bool quoted = start < text.size() && text[start] == '\'';
-        const auto end = text.find(quoted ? '\'' : ' ', start + 1);
-        text.replace(start, end == std::string::npos ? end : end - start + (quoted ? 1 : 0), "***");
-    }
-    const auto user = text.find("://");
-    const auto host = text.rfind('@');
-    const auto secret = user == std::string::npos ? user : text.find(':', user + 3);
-    if (host != std::string::npos && secret < host) {
-        text.replace(secret + 1, host - secret - 1, "***");
-    }
-    return text;
 }
 
 Error detail::access_error(const std::string& location, const Sentence& message, const Sentence& remedy) {

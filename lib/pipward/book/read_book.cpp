@@ -148,27 +148,27 @@ BookReading read_wanted(detail::Session& session, const std::string& location, c
     return reading;
 }
 
-BookReading read_wanted(const std::string& location, const Wanted& wanted) {
+BookReading read_wanted(const BookAt& book, const Wanted& wanted) {
     BookReading reading;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
-        reading = read_wanted(session, location, wanted);
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
+        reading = read_wanted(session, book.location, wanted);
     });
     return reading;
 }
 
 }  // namespace
 
-BookReading read_tables(const std::string& location, const std::set<std::string>& tables) {
-    return read_wanted(location,
+BookReading read_tables(const BookAt& book, const std::set<std::string>& tables) {
+    return read_wanted(book,
                        {book_tables(), [&](const std::string& table) { return tables.contains(table); }});
 }
 
-BookReading read_book(const std::string& location) {
-    return detail::read_book(location, book_tables());
+BookReading read_book(const BookAt& book) {
+    return detail::read_book(book, book_tables());
 }
 
-BookReading detail::read_book(const std::string& location, Schema schema) {
-    return read_wanted(location, {schema, [](const std::string&) { return true; }});
+BookReading detail::read_book(const BookAt& book, Schema schema) {
+    return read_wanted(book, {schema, [](const std::string&) { return true; }});
 }
 
 }  // namespace pipward::book

@@ -51,9 +51,9 @@ Row row_of(const OGRFeature& feature) {
 
 }  // namespace
 
-std::optional<Table> read_result(const std::string& location, const std::string& name) {
+std::optional<Table> read_result(const BookAt& book, const std::string& name) {
     std::optional<Table> result;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         result.reset();
         OGRLayer* layer = session.dataset->GetLayerByName(name.c_str());
         if (layer == nullptr || !detail::is_result(session, name)) {

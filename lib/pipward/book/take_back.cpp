@@ -8,6 +8,7 @@
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
+#include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/entry.h"
 #include "pipward/book/schema.h"
@@ -104,13 +105,16 @@ void empty_again(detail::Session& session, OGRLayer& layer, const AddedRow& row)
     detail::expect_success(session, before, layer.SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
 }
 
-void remove(detail::Session& session, OGRLayer& layer, const AddedRow& row) {
+void remove(detail::Session& session, const std::string& location, OGRLayer& layer, const AddedRow& row) {
     if (!row.filled.empty()) {
         empty_again(session, layer, row);
         return;
     }
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer.DeleteFeature(row.fid) != OGRERR_NONE, "DeleteFeature");
+    if (detail::content_of(layer, row)) {
+        throw detail::swallowed(location, row.table);
+    }
 }
 
 // What is thrown undoes the whole transaction.
@@ -119,7 +123,7 @@ void take_back_all(detail::Session& session, const std::string& location, std::s
     for (const auto& row : rows) {
         auto& layer = detail::entry_layer(session, location, row.table);
         if (judge_unchanged(layer, row, findings)) {
-            remove(session, layer, row);
+            remove(session, location, layer, row);
         }
     }
     judge_references(session, rows, findings);
@@ -131,9 +135,9 @@ void take_back_all(detail::Session& session, const std::string& location, std::s
 
 }  // namespace
 
-std::vector<std::vector<AddedRow>> remembered_batches(const std::string& location) {
+std::vector<std::vector<AddedRow>> remembered_batches(const BookAt& book) {
     std::vector<std::vector<AddedRow>> batches;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         batches = detail::remembered(session);
         for (auto& batch : batches) {
             std::erase_if(batch, [&](AddedRow& row) {
@@ -150,27 +154,27 @@ std::vector<std::vector<AddedRow>> remembered_batches(const std::string& locatio
     return batches;
 }
 
-std::vector<AddedRow> remembered_entries(const std::string& location) {
+std::vector<AddedRow> remembered_entries(const BookAt& book) {
     std::vector<AddedRow> rows;
-    for (const auto& batch : remembered_batches(location)) {
+    for (const auto& batch : remembered_batches(book)) {
         rows.insert(rows.end(), batch.rbegin(), batch.rend());
     }
     return rows;
 }
 
-void take_back(const std::string& location, const AddedRow& row, Patience patience) {
-    take_back(location, std::span(&row, 1), patience);
+void take_back(const BookAt& book, const AddedRow& row, Patience patience) {
+    take_back(book, std::span(&row, 1), patience);
 }
 
-void take_back(const std::string& location, std::span<const AddedRow> rows, Patience patience) {
+void take_back(const BookAt& book, std::span<const AddedRow> rows, Patience patience) {
     std::vector<std::string> tables{detail::journal_table};
     for (const auto& row : rows) {
         if (std::ranges::find(tables, row.table) == tables.end()) {
             tables.push_back(row.table);
         }
     }
-    detail::change_book(location, tables, patience,
-                        [&](detail::Session& session) { take_back_all(session, location, rows); });
+    detail::change_book(book, tables, patience,
+                        [&](detail::Session& session) { take_back_all(session, book.location, rows); });
 }
 
 }  // namespace pipward::book

@@ -61,9 +61,12 @@ std::vector<std::string> statements_of(const std::string& sql) {
 
 bool is_known_statement(const std::string& table, const std::string& statement) {
     const auto index = "RTREE_" + upper(table) + "_";
-    const std::array allowed{"INSERT OR REPLACE INTO " + index, "DELETE FROM " + index, "UPDATE " + index,
+    const std::array allowed{"INSERT OR REPLACE INTO " + index,
+                             "DELETE FROM " + index,
+                             "UPDATE " + index,
                              std::string("UPDATE GPKG_OGR_CONTENTS SET FEATURE_COUNT"),
-                             std::string("SELECT RAISE(")};
+                             std::string("SELECT RAISE(ABORT,"),
+                             std::string("SELECT RAISE(ROLLBACK,")};
     return std::ranges::any_of(allowed, [&](const auto& start) { return statement.starts_with(start); });
 }
 

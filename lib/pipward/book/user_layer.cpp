@@ -7,9 +7,12 @@
 #include <ogrsf_frmts.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/location.h"
+#include "pipward/book/detail/no_network.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::book {
@@ -103,21 +106,30 @@ CPLStringList open_options(Wanted wanted) {
     return options;
 }
 
+// Formats that hold a layer themselves. Others, such as virtual layers and descriptions of services, send the
+// library on to other files and to the network, or run what stands in them.
+constexpr std::array<const char*, 18> layer_drivers{
+    "GPKG", "ESRI Shapefile", "GeoJSON", "GeoJSONSeq",   "TopoJSON",   "CSV",
+    "KML",  "LIBKML",         "GPX",     "GML",          "FlatGeobuf", "SQLite",
+    "DXF",  "XLSX",           "ODS",     "MapInfo File", "PostgreSQL", nullptr};
+
 bool is_csv(GDALDataset& dataset) {
     return dataset.GetDriver() != nullptr && EQUAL(dataset.GetDriver()->GetDescription(), "CSV");
 }
 
 detail::DatasetHandle opened(const std::string& file, Wanted wanted, const detail::OgrMessages& messages) {
     GDALAllRegister();
-    detail::DatasetHandle dataset(
-        GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr, nullptr, nullptr));
+    detail::refuse_what_is_not_at_hand(file);
+    const auto location = detail::as_opened(file);
+    detail::DatasetHandle dataset(GDALDataset::Open(location.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY,
+                                                    layer_drivers.data(), nullptr, nullptr));
     if (dataset != nullptr && is_csv(*dataset)) {
         const auto options = open_options(wanted);
         dataset.reset(GDALDataset::Open(file.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, nullptr,
                                         options.List(), nullptr));
     }
     if (dataset == nullptr) {
-        const auto said = messages.failures_since(0);
+        const auto said = detail::without_secrets(messages.failures_since(0), file);
         throw detail::access_error(
             shown_location(file),
             said.empty() ? say("The file cannot be opened as a layer.")
@@ -213,6 +225,7 @@ void read_columns(const OGRFeatureDefn& definition, UserLayer& layer, Wanted wan
 
 UserLayer read(const std::string& file, const std::string& layer, Wanted wanted) {
     const detail::OgrMessages messages;
+    const detail::NoNetwork alone;
     const auto dataset = opened(file, wanted, messages);
     auto& source = chosen_layer(*dataset, file, layer);
     UserLayer result{.name = source.GetName(), .crs = crs_of(source)};

@@ -137,16 +137,16 @@ void put_project(detail::Session& session, const ProjectText& project, const std
 
 }  // namespace
 
-StyleReport write_map_style(const std::string& location, const std::vector<StyleText>& styles,
+StyleReport write_map_style(const BookAt& book, const std::vector<StyleText>& styles,
                             const ProjectText& project, Patience patience) {
-    if (detail::is_server(location)) {
+    if (detail::is_server(book.location)) {
         throw detail::access_error(
-            shown_location(location),
+            shown_location(book.location),
             say("Map styles can only be written to a GeoPackage, not to a database server."),
             say("Style the layers in the desktop and keep its project there."));
     }
     StyleReport report;
-    detail::change_book(location, {"layer_styles", "qgis_projects"}, patience, [&](detail::Session& session) {
+    detail::change_book(book, {"layer_styles", "qgis_projects"}, patience, [&](detail::Session& session) {
         report = {};
         const auto time = time_now(session);
         make_tables(session, time);

@@ -7,6 +7,7 @@
 #include "pipward/book/book.h"
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/records.h"
 #include "pipward/record/words.h"
@@ -118,9 +119,14 @@ OGRFeatureUniquePtr renewed(const OGRFeature& stored, const WeatherDay& day) {
     return feature;
 }
 
-void replace_day(detail::Session& session, OGRLayer& layer, OGRFeature& feature) {
+void replace_day(detail::Session& session, const std::string& location, OGRLayer& layer,
+                 OGRFeature& feature) {
     const auto before = session.messages->failures();
     detail::expect_success(session, before, layer.SetFeature(&feature) != OGRERR_NONE, "SetFeature");
+    const OGRFeatureUniquePtr now(layer.GetFeature(feature.GetFID()));
+    if (now == nullptr || now->Equal(&feature) == 0) {
+        throw detail::swallowed(location, "weather_day");
+    }
 }
 
 /// What was measured takes the place of what was forecast.
@@ -134,6 +140,7 @@ WeatherWritten write_days(detail::Session& session, const std::string& location,
     expect_station(session, location, days.front());
     auto& layer = layer_named(session, location, "weather_day");
     const auto stored = stored_days(session, layer, days.front().station);
+    const auto rows = write ? detail::rows_in(session, "weather_day") : 0;
     WeatherWritten written;
     for (const auto& day : days) {
         const auto found = stored.find(day.day);
@@ -148,37 +155,38 @@ WeatherWritten write_days(detail::Session& session, const std::string& location,
         const bool replaces =
             (replace_existing || supersedes(day, *found->second)) && feature->Equal(found->second.get()) == 0;
         if (replaces && write) {
-            replace_day(session, layer, *feature);
+            replace_day(session, location, layer, *feature);
         }
         ++(replaces ? written.replaced : written.unchanged);
+    }
+    if (write) {
+        detail::expect_rows(session, location, "weather_day", rows + written.added);
     }
     return written;
 }
 
 }  // namespace
 
-WeatherWritten write_weather(const std::string& location, const std::vector<WeatherDay>& days,
-                             bool replace_existing) {
+WeatherWritten write_weather(const BookAt& book, const std::vector<WeatherDay>& days, bool replace_existing) {
     if (days.empty()) {
         return {};
     }
     check_days(days);
     WeatherWritten written;
-    detail::change_book(location, {"weather_day"}, default_patience, [&](detail::Session& session) {
-        written = write_days(session, location, days, replace_existing, true);
+    detail::change_book(book, {"weather_day"}, default_patience, [&](detail::Session& session) {
+        written = write_days(session, book.location, days, replace_existing, true);
     });
     return written;
 }
 
-WeatherWritten weigh_weather(const std::string& location, const std::vector<WeatherDay>& days,
-                             bool replace_existing) {
+WeatherWritten weigh_weather(const BookAt& book, const std::vector<WeatherDay>& days, bool replace_existing) {
     if (days.empty()) {
         return {};
     }
     check_days(days);
     WeatherWritten written;
-    detail::look_into_book(location, default_patience, [&](detail::Session& session) {
-        written = write_days(session, location, days, replace_existing, false);
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
+        written = write_days(session, book.location, days, replace_existing, false);
     });
     return written;
 }

@@ -6,6 +6,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "pipward/record/spreadsheet_text.h"
 #include "pipward/value/utf8.h"
 
 namespace pipward::intake {
@@ -13,8 +14,6 @@ namespace {
 
 constexpr std::string_view blanks = " \t\r\n";
 constexpr std::string_view minus_sign = "\xE2\x88\x92";
-// Spreadsheets take text that begins with one of these for a formula, or for the end of a cell.
-constexpr std::string_view formula_beginnings = "=+-@\t\r";
 
 char lower(char c) {
     return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
@@ -46,10 +45,6 @@ bool is_error_value(std::string_view text) {
     return text.size() > 1 && text.starts_with('#') &&
            (text.ends_with('!') || text.ends_with('?') || text == "#N/A" || text == "#NV" ||
             text.find_first_not_of('#') == std::string_view::npos);
-}
-
-bool begins_as_formula(std::string_view text) {
-    return !text.empty() && formula_beginnings.find(text.front()) != std::string_view::npos;
 }
 
 }  // namespace
@@ -120,11 +115,11 @@ bool may_have_thousands(std::string_view text) {
 }
 
 std::string harmless(const std::string& text) {
-    return begins_as_formula(text) ? "'" + text : text;
+    return record::harmless_in_spreadsheet(text);
 }
 
 std::string_view without_apostrophe(std::string_view text) {
-    return text.starts_with('\'') && begins_as_formula(text.substr(1)) ? text.substr(1) : text;
+    return record::without_guard(text);
 }
 
 Finding wrong_cell(std::string_view text, Sentence message, Sentence remedy) {

@@ -59,7 +59,7 @@ Corrections corrections_of_file(const std::string& bytes, const std::string& fil
         if (record.fields.size() < 2 || record.at(0).empty()) {
             throw misread("map-file", record.at(0));
         }
-        corrections.emplace_back(record.at(0), record.at(1).empty() ? "-" : record.at(1));
+        corrections.emplace_back(without_apostrophe(record.at(0)), record.at(1).empty() ? "-" : record.at(1));
     }
     return corrections;
 }
@@ -67,7 +67,9 @@ Corrections corrections_of_file(const std::string& bytes, const std::string& fil
 std::string mapping_file(const FieldMapping& mapping) {
     std::string text(file_head);
     for (const auto& goal : mapping.goals) {
-        text += quoted_cell(goal.field) + "," + quoted_cell(goal.column.empty() ? "-" : goal.column) + "\r\n";
+        // A column is named by the book, a field by anybody.
+        text += quoted_cell(harmless(goal.field)) + "," +
+                quoted_cell(goal.column.empty() ? "-" : goal.column) + "\r\n";
     }
     return text;
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include "pipward/intake/cells.h"
 #include "pipward/intake/sheet.h"
 #include "pipward/value/nearest.h"
 
@@ -48,7 +49,7 @@ Passport passport_in(const Record& record, const std::vector<std::string>& colum
     Passport passport;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         if (!columns[i].empty() && !record.at(i).empty()) {
-            passport[columns[i]] = record.at(i);
+            passport[columns[i]] = std::string(without_apostrophe(record.at(i)));
         }
     }
     return passport;
@@ -105,7 +106,7 @@ std::string passport_file(const std::vector<Passport>& passports) {
         for (const auto name : passport_descriptors()) {
             const auto value = passport.find(name);
             line += name == passport_descriptors().front() ? "" : ",";
-            line += value == passport.end() ? "" : quoted_cell(value->second);
+            line += value == passport.end() ? "" : quoted_cell(harmless(value->second));
         }
         text += line + "\r\n";
     }

@@ -156,7 +156,7 @@ void place_lines(RecordSheet& sheet, const std::string& crs) {
     }
 }
 
-book::BookReading read_without_weather(const std::string& location) {
+book::BookReading read_without_weather(const book::BookAt& location) {
     std::set<std::string> tables;
     for (const auto& table : book::book_tables()) {
         if (!table.long_series) {
@@ -178,7 +178,7 @@ std::span<const Word<RecordVerdict>> words(RecordVerdict) {
     return table;
 }
 
-void take_records(RecordSheet& sheet, const std::string& location, Day as_of, bool write) {
+void take_records(RecordSheet& sheet, const book::BookAt& location, Day as_of, bool write) {
     const std::string table(table_of(sheet.kind).name);
     const auto book = read_without_weather(location);
     place_lines(sheet, book.orchard.crs);

@@ -68,7 +68,8 @@ RecordSheet read_record_sheet(std::string_view bytes, const RecordOptions& optio
 
 /// Judges each line of a sheet against the book with the lines before it: blank, in the book already, wrong
 /// or to be written; and writes those all at once, or none where one is wrong, when it is told so. Throws
-/// Error as book::add_entries().
-void take_records(RecordSheet& sheet, const std::string& book, Day as_of, bool write);
+/// Error as book::add_entries(). Where it is to write, the book should be held (book::in_one_change()): what
+/// another program adds meanwhile would not be judged.
+void take_records(RecordSheet& sheet, const book::BookAt& book, Day as_of, bool write);
 
 }  // namespace pipward::intake

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/outcome_json.h"
 
+#include <fmt/format.h>
+
 #include <nlohmann/json.hpp>
 
 #include "pipward/book/book.h"
@@ -142,9 +144,28 @@ Json json_of(const Operation& operation) {
             {"examples", list_of(operation.examples())}};
 }
 
+/// JSON lets DEL and the control characters above it (U+007F to U+009F) stand as they are, and terminals obey
+/// some of them.
+std::string with_controls_escaped(const std::string& json) {
+    std::string text;
+    for (std::size_t i = 0; i < json.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(json[i]);
+        const auto next = static_cast<unsigned char>(i + 1 < json.size() ? json[i + 1] : '\0');
+        if (byte == 0x7F) {
+            text += "\\u007f";
+        } else if (byte == 0xC2 && next >= 0x80 && next <= 0x9F) {
+            text += fmt::format("\\u{:04x}", next);
+            ++i;
+        } else {
+            text += json[i];
+        }
+    }
+    return text;
+}
+
 /// Text that is not UTF-8 is repaired rather than refused: a stray byte in a note must not lose the plan.
 std::string written(const Json& json, int indent) {
-    return json.dump(indent, ' ', false, Json::error_handler_t::replace) + "\n";
+    return with_controls_escaped(json.dump(indent, ' ', false, Json::error_handler_t::replace)) + "\n";
 }
 
 }  // namespace

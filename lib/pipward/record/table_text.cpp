@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "pipward/record/spreadsheet_text.h"
 #include "pipward/record/terminal_text.h"
 #include "pipward/value/utf8.h"
 
@@ -30,6 +31,12 @@ std::string csv_line(const Items& items, Text text) {
         line += (&item == &items.front() ? "" : ",") + csv_field(text(item));
     }
     return line + "\r\n";
+}
+
+/// Numbers and days are ours; only text can be anything.
+std::string csv_text(const Cell& cell) {
+    const bool is_text = std::holds_alternative<std::string>(cell) || std::holds_alternative<Sentence>(cell);
+    return is_text ? harmless_in_spreadsheet(to_text(cell)) : to_text(cell);
 }
 
 /// Longer than any sentence of ours; a note pasted into a name must not bury the table.
@@ -98,7 +105,7 @@ std::string to_csv(const Table& plain) {
     const auto table = with_lines_as_text(plain);
     std::string text = csv_line(table.shape.columns, [](const Column& column) { return column.name; });
     for (const auto& row : table.rows) {
-        text += csv_line(row.cells, [](const Cell& cell) { return to_text(cell); });
+        text += csv_line(row.cells, csv_text);
     }
     return text;
 }

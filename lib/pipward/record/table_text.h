@@ -11,7 +11,8 @@
 namespace pipward::record {
 
 /// RFC 4180: a header of column names, CR LF ends, quotes where a comma, quote or line end asks for them.
-/// UTF-8 without mark. Unknown is empty.
+/// UTF-8 without mark. Unknown is empty. Text that a spreadsheet could take for a formula has an apostrophe
+/// before it, and control characters are U+FFFD: see spreadsheet_text.h.
 std::string to_csv(const Table& table);
 
 /// Aligned columns as wide as they need: title, labels with units, then the rows. Numbers to the right, at

@@ -15626,5 +15626,101 @@
         <source>Urgency of the cross: 1 is the most urgent.</source>
         <translation>Dringlichkeit der Kreuzung: 1 ist die dringendste.</translation>
     </message>
+    <message>
+        <source>Ask the owner of the database for the right to read or write that table. Nothing was changed.</source>
+        <translation>Beim Eigentümer der Datenbank das Recht erfragen, diese Tabelle zu lesen oder zu schreiben. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Fetch the file first and name it where it then lies.</source>
+        <translation>Die Datei zuerst holen und dann den Ort angeben, an dem sie liegt.</translation>
+    </message>
+    <message>
+        <source>Its location is stored in another coordinate system than that of the layer ({}).</source>
+        <translation>Die Lage ist in einem anderen Koordinatenbezugssystem gespeichert als dem des Layers ({}).</translation>
+    </message>
+    <message>
+        <source>Its map style was not updated: {}.</source>
+        <translation>Der Kartenstil wurde nicht aktualisiert: {}.</translation>
+    </message>
+    <message>
+        <source>Move it through a GIS that transforms it, or draw it again.</source>
+        <translation>In einem GIS in das System des Layers umrechnen oder neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Nothing was undone.</source>
+        <translation>Es wurde nichts zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Nothing was undone. Run it again to undo {}.</source>
+        <translation>Es wurde nichts zurückgenommen. Erneut ausführen, um {} zurückzunehmen.</translation>
+    </message>
+    <message>
+        <source>Rebuild the layer&apos;s spatial index in a GIS, or copy the table into a new book.</source>
+        <translation>Den räumlichen Index des Layers in einem GIS neu aufbauen oder die Tabelle in ein neues Buch kopieren.</translation>
+    </message>
+    <message>
+        <source>Remove it, or copy the tables into a new book. Nothing was changed.</source>
+        <translation>Entfernen oder die Tabellen in ein neues Buch kopieren. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Restore it from a backup, or copy what can still be read into a new book.</source>
+        <translation>Aus einer Sicherung wiederherstellen oder, was noch lesbar ist, in ein neues Buch kopieren.</translation>
+    </message>
+    <message>
+        <source>Restore it from a backup, or copy what can still be read into a new book. Do not write to it.</source>
+        <translation>Aus einer Sicherung wiederherstellen oder, was noch lesbar ist, in ein neues Buch kopieren. Nicht in die Datei schreiben.</translation>
+    </message>
+    <message>
+        <source>Save its content as a file and name that.</source>
+        <translation>Den Inhalt als Datei speichern und diese angeben.</translation>
+    </message>
+    <message>
+        <source>The file is damaged in one place.</source>
+        <translation>Die Datei ist an einer Stelle beschädigt.</translation>
+    </message>
+    <message>
+        <source>The file is damaged in {} places.</source>
+        <translation>Die Datei ist an {} Stellen beschädigt.</translation>
+    </message>
+    <message>
+        <source>The file is damaged, and nothing is written to it.</source>
+        <translation>Die Datei ist beschädigt, und es wird nichts hineingeschrieben.</translation>
+    </message>
+    <message>
+        <source>The last record was {} and is another one by now: somebody else has undone or written one meanwhile.</source>
+        <translation>Der letzte Eintrag war {} und ist jetzt ein anderer: Jemand anderes hat inzwischen einen zurückgenommen oder geschrieben.</translation>
+    </message>
+    <message>
+        <source>The results are in the book. Run book-style later.</source>
+        <translation>Die Ergebnisse stehen im Buch. book-style später ausführen.</translation>
+    </message>
+    <message>
+        <source>The spatial index of the table does not fit its rows: a map or a search may miss some of them, and writing may fail.</source>
+        <translation>Der räumliche Index der Tabelle passt nicht zu ihren Zeilen: Einer Karte oder Suche können einige davon entgehen, und das Schreiben kann scheitern.</translation>
+    </message>
+    <message>
+        <source>The table {} does not hold what was written to it: a trigger or a constraint that is not of this program drops or replaces rows.</source>
+        <translation>Die Tabelle {} enthält nicht, was hineingeschrieben wurde: Ein Trigger oder eine Bedingung, die nicht von diesem Programm stammt, verwirft oder ersetzt Zeilen.</translation>
+    </message>
+    <message>
+        <source>This is no file but a pipe or a device.</source>
+        <translation>Das ist keine Datei, sondern eine Pipe oder ein Gerät.</translation>
+    </message>
+    <message>
+        <source>This lies in the network, and no file is fetched from there.</source>
+        <translation>Das liegt im Netzwerk, und von dort wird keine Datei geholt.</translation>
+    </message>
+    <message>
+        <source>This user of the database may not do that: {}.</source>
+        <translation>Dieser Benutzer der Datenbank darf das nicht: {}.</translation>
+    </message>
+    <message>
+        <source>Name crosses by their codes.</source>
+        <translation>Kreuzungen mit ihrem Code nennen.</translation>
+    </message>
+    <message>
+        <source>The book has no cross of this name.</source>
+        <translation>Das Zuchtbuch hat keine Kreuzung dieses Namens.</translation>
+    </message>
 </context>
 </TS>

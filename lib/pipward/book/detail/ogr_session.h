@@ -21,7 +21,7 @@ namespace pipward::book::detail {
 class OgrTrouble : public std::runtime_error {
   public:
     using std::runtime_error::runtime_error;
-    /// Another program holds the database's lock: waiting may help.
+    /// Another program holds the database's lock, or has won the race for it: trying again may help.
     bool locked() const;
 };
 

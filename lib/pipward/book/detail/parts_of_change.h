@@ -21,6 +21,6 @@ void append_in(Session& session, const std::string& location, const Table& rows,
 
 /// Throws Error (access) for names that are no result tables.
 void check_results(std::span<const Table> results);
-void replace_in(Session& session, std::span<const Table> results);
+void replace_in(Session& session, const std::string& location, std::span<const Table> results);
 
 }  // namespace pipward::book::detail

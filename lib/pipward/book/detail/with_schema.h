@@ -14,9 +14,9 @@
 namespace pipward::book::detail {
 
 void create_book(const std::string& path, const std::string& crs, Schema schema);
-BookReading read_book(const std::string& location, Schema schema);
+BookReading read_book(const BookAt& book, Schema schema);
 Findings check_orchard(const Orchard& orchard, Day as_of, const UnreadRows& unread, Schema schema);
-void append_rows(const std::string& location, const Table& rows, Schema schema);
+void append_rows(const BookAt& book, const Table& rows, Schema schema);
 std::vector<Findings> check_entries(const BookReading& book, std::span<const Entry> entries, Day as_of,
                                     Schema schema);
 Sentence in_words(const Entry& entry, Schema schema);

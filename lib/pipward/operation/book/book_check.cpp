@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
@@ -27,8 +28,25 @@ Sentence notes_in(const Findings& findings) {
     return number == 1 ? say("{0} notice", number) : say("{0} notices", number);
 }
 
+/// Of the file first, then of what stands in it, as far as it can be read.
+Findings found_in(const Request& request, const Run& lent) {
+    auto findings = book::check_file(request.book);
+    const bool whole = !has_errors(findings);
+    try {
+        std::ranges::move(read_checked(request.book, request.as_of, lent).findings,
+                          std::back_inserter(findings));
+    } catch (const Error& error) {
+        if (error.trouble() != Trouble::input && (whole || error.trouble() != Trouble::access)) {
+            throw;
+        }
+        std::ranges::copy(error.findings(), std::back_inserter(findings));
+    }
+    expect_no_errors(findings);
+    return findings;
+}
+
 Outcome run(const Request& request, const Run& lent) {
-    auto findings = read_checked(request.book, request.as_of, lent).findings;
+    auto findings = found_in(request, lent);
     Outcome outcome;
     outcome.tables = {finding_table.of(findings)};
     outcome.summary = findings.empty() ? say("Nothing is wrong with the book.")

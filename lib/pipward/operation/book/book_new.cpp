@@ -18,14 +18,14 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Making the book"));
     book::create_book(request.book.path, request.crs);
     if (can_be_styled(request.book.path)) {
-        lent.step(style_begins, say("Styling its layers"));
+        lent.progress(style_begins, say("Styling its layers").in(lent.wording));  // too late for a stop
         style_book(request.book.path, lent.wording);
     }
     Outcome outcome;
     outcome.summary =
         say("Made the empty book {} in {}. Fill in its trees, accessions, station and bloom observations in "
             "any GIS, then import the weather.",
-            request.book.path, request.crs);
+            book::shown_location(request.book.path), request.crs);
     return outcome;
 }
 

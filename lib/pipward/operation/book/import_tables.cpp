@@ -88,10 +88,15 @@ const std::vector<ColumnOf<FateRow>>& row_columns() {
 }
 
 constexpr TableOf<FateRow> adopt_row_rows{
-    "import_feature", "Features", "What happens to each feature of the layer.", row_columns, [] {
+    "import_feature",
+    "Features",
+    "What happens to each feature of the layer.",
+    row_columns,
+    [] {
         return TableView{.first = {"feature", "name", "action", "accession", "block", "row", "position"},
                          .below = {"why"}};
-    }, place_of};
+    },
+    place_of};
 
 }  // namespace
 

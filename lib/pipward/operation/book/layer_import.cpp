@@ -24,9 +24,8 @@ struct Request : intake::AdoptOptions {
     bool write = false;
 };
 
-book::BookReading read_book_for(const std::string& location) {
-    auto reading =
-        book::read_tables(location, {"block", "tree_row", "tree", "accession", "blend", "station"});
+book::BookReading read_book_for(const BookName& book) {
+    auto reading = book::read_tables(book, {"block", "tree_row", "tree", "accession", "blend", "station"});
     book::tell_as_warnings(reading.findings);
     return reading;
 }
@@ -91,19 +90,18 @@ Sentence summary_of(const Request& request, const Adoption& adoption) {
            verbatim(" ") + others;
 }
 
-void write(const Request& request, const Adoption& adoption, Outcome& outcome, const Run& lent) {
+void write(const Request& request, const Adoption& adoption) {
     book::BookChange change;
     change.added = intake::added_tables(adoption);
-    if (change.added.empty()) {
-        return;
-    }
     change.remembered = true;
-    apply_to_book(request.book, change, outcome, lent);
+    if (!change.added.empty()) {
+        book::apply_change(request.book, change);
+    }
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome take_in(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = read_book_for(request.book.location);
+    auto reading = read_book_for(request.book);
     auto adoption = adoption_of(request, reading.orchard, lent);
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
@@ -111,7 +109,7 @@ Outcome run(const Request& request, const Run& lent) {
     if (request.write) {
         expect_no_errors(outcome.findings);
         lent.step(0.8, say("Writing to the book"));
-        write(request, adoption, outcome, lent);
+        write(request, adoption);
     }
     outcome.tables = {import_field_table(adoption), import_feature_table(adoption)};
     outcome.files = {{"mapping.csv", "text/csv", intake::mapping_file(adoption.mapping)}};
@@ -119,6 +117,10 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.summary = summary_of(request, adoption);
     lent.step(1.0, say("Done"));
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.write, request, lent, take_in);
 }
 
 std::vector<Bound<Request>> parameters() {

@@ -2,11 +2,13 @@
 #include "pipward/operation/book/style_book.h"
 
 #include <algorithm>
+#include <exception>
 #include <filesystem>
 
 #include "pipward/operation/season/result_tables.h"
 #include "pipward/style/project_text.h"
 #include "pipward/style/style_text.h"
+#include "pipward/value/complaint.h"
 
 namespace pipward::operation {
 namespace {
@@ -69,6 +71,9 @@ Findings refresh_style(const std::string& location, const Wording& wording) {
                 say("The results are in the book; only its map style was not updated. Run book-style later.");
         }
         return findings;
+    } catch (const std::exception& fault) {
+        return {about_table(Level::warning, location, say("Its map style was not updated: {}.", fault.what()),
+                            say("The results are in the book. Run book-style later."))};
     }
 }
 

@@ -56,7 +56,7 @@ constexpr TableOf<Imported> import_table{"weather_import", "Imported weather",
                                          "What was imported from the file into the book.", import_columns};
 
 std::string station_for(const Request& request) {
-    const auto stations = book::read_book(request.book.location).orchard.stations;
+    const auto stations = book::read_book(request.book).orchard.stations;
     if (!request.station.empty() || stations.size() != 1) {
         return weather::named_station(stations, request.station).name;
     }

@@ -26,6 +26,10 @@ std::string read_input_file(const std::string& path) {
     if (std::filesystem::is_directory(path, ignored)) {
         throw unreadable(path, say("This is a folder, not a file."), say("Name a file in it."));
     }
+    if (!std::filesystem::is_regular_file(path, ignored)) {
+        throw unreadable(path, say("This is no file but a pipe or a device."),
+                         say("Save its content as a file and name that."));
+    }
     std::ifstream file(path, std::ios::binary);
     if (!file) {
         throw unreadable(path, say("The file cannot be opened."), say("Check that you may read it."));

@@ -16,15 +16,15 @@ book::ReadingStep step_of(const Run& lent) {
 }
 
 book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
-    return book::read_checked(book.location, as_of, step_of(lent));
+    return book::read_checked(book, as_of, step_of(lent));
 }
 
 book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {
-    return book::read_checked_without_weather(book.location, as_of, step_of(lent));
+    return book::read_checked_without_weather(book, as_of, step_of(lent));
 }
 
 book::BookReading read_checked_without_ground(const BookName& book, Day as_of, const Run& lent) {
-    return book::read_checked_without_ground(book.location, as_of, step_of(lent));
+    return book::read_checked_without_ground(book, as_of, step_of(lent));
 }
 
 void expect_no_errors(const Findings& findings) {
@@ -43,7 +43,7 @@ void write_results(const BookName& book, std::span<const Table> results, const W
         told.push_back(spoken(table, wording));
     }
     try {
-        book::replace_results(book.location, told);
+        book::replace_results(book, told);
     } catch (const Error& error) {
         auto findings = error.findings();
         if (error.trouble() == Trouble::access) {
@@ -63,9 +63,13 @@ void keep_results(const BookName& book, bool write, Outcome& outcome, const Run&
     }
 }
 
-void apply_to_book(const BookName& book, const book::BookChange& change, Outcome& outcome, const Run& lent) {
-    book::apply_change(book.location, change);
-    add_findings(outcome, refresh_style(book.location, lent.wording));
+Outcome in_one_change(const BookName& book, const Run& lent,
+                      const std::function<Outcome(const BookName&)>& work) {
+    Outcome outcome;
+    if (book::in_one_change(book, [&](const book::BookAt& held) { outcome = work(BookName{held}); })) {
+        add_findings(outcome, refresh_style(book.location, lent.wording));
+    }
+    return outcome;
 }
 
 }  // namespace pipward::operation::detail

@@ -3,10 +3,12 @@
 
 #include <filesystem>
 
+#include "pipward/book/book.h"
+
 namespace pipward::operation::detail {
 
 std::string orchard_name(const std::string& given, const BookName& book) {
-    if (!given.empty() || book.location.starts_with("PG:")) {
+    if (!given.empty() || book::is_on_server(book.location)) {
         return given;
     }
     return std::filesystem::path(book.location).stem().string();

@@ -58,7 +58,7 @@ RecordSheet taken(const Request& request, const Run& lent) {
     expect_no_errors(sheet.findings);
     lent.step(0.2, say("Reading the book"));
     lent.step(0.5, say("Comparing with the book"));
-    intake::take_records(sheet, request.book.location, request.as_of, request.write);
+    intake::take_records(sheet, request.book, request.as_of, request.write);
     return sheet;
 }
 
@@ -86,7 +86,7 @@ Sentence summary_of(const RecordSheet& sheet, const Request& request) {
     return first + verbatim(" ") + others;
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome take_in(const Request& request, const Run& lent) {
     auto sheet = taken(request, lent);
     if (request.write && has_errors(sheet.findings)) {
         throw Error(Trouble::input, std::move(sheet.findings));
@@ -97,6 +97,10 @@ Outcome run(const Request& request, const Run& lent) {
     outcome.summary = summary_of(sheet, request);
     lent.step(1.0, say("Done"));
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.write, request, lent, take_in);
 }
 
 }  // namespace

@@ -57,7 +57,7 @@ Sentence summary_of(const std::string& sheet, std::size_t lines) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto book = book::read_book(request.book.location);
+    auto book = book::read_book(request.book);
     const auto lines = request.prefill
                            ? intake::likely_lines(request.kind, book.orchard, request.as_of, request.trait)
                            : std::vector<intake::KnownCells>{};

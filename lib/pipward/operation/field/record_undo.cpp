@@ -3,6 +3,7 @@
 
 #include "pipward/book/entry.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
+#include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/value/complaint.h"
 
@@ -47,16 +48,47 @@ Sentence taken_back(const std::vector<book::AddedRow>& rows, const std::string& 
                      book::name_of(rows.front()), book::name_of(rows.back()));
 }
 
-Outcome run(const Request& request, const Run& lent) {
-    lent.step(0, say("Reading the book"));
-    const auto batches = book::remembered_batches(request.book.location);
-    if (batches.empty() && request.entry.empty()) {
-        return Outcome(say("The book has no record to undo: nothing was changed."));
+// What stands last is asked before the lock is waited for: who undoes at the same time as somebody else means
+// the record that both saw, not the one before it.
+std::string name_of_last(const BookName& book) {
+    const auto batches = book::remembered_batches(book);
+    return batches.empty() ? std::string{} : book::name_of(batches.front().back());
+}
+
+Finding another_is_last(const std::string& seen, const Batches& batches) {
+    return about_parameter(
+        "entry", "",
+        say("The last record was {} and is another one by now: somebody else has undone or "
+            "written one meanwhile.",
+            seen),
+        batches.empty()
+            ? say("Nothing was undone.")
+            : say("Nothing was undone. Run it again to undo {}.", book::name_of(batches.front().back())));
+}
+
+Outcome undo(const Request& request, const std::string& last, const Run& lent) {
+    const auto batches = book::remembered_batches(request.book);
+    if (request.entry.empty() &&
+        (batches.empty() ? !last.empty() : book::name_of(batches.front().back()) != last)) {
+        throw Error(Trouble::input, another_is_last(last, batches));
     }
     const auto rows = request.entry.empty() ? batches.front() : named(batches, request.entry);
     lent.step(0.5, say("Undoing the record"));
-    book::take_back(request.book.location, rows);
+    book::take_back(request.book, rows);
     return Outcome(taken_back(rows, book::shown_location(request.book.location)));
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    lent.step(0, say("Reading the book"));
+    const auto last = name_of_last(request.book);
+    if (last.empty() && request.entry.empty()) {
+        return Outcome(say("The book has no record to undo: nothing was changed."));
+    }
+    return in_one_change(request.book, lent, [&](const BookName& held) {
+        auto own = request;
+        own.book = held;
+        return undo(own, last, lent);
+    });
 }
 
 }  // namespace

@@ -178,8 +178,7 @@ void place(book::Entry& entry, const Request& request) {
     const bool placed = entry.values.contains(std::string(intake::latitude_column)) ||
                         entry.values.contains(std::string(intake::longitude_column));
     if (placed) {
-        expect_no_errors(
-            intake::place_entry(entry, book::read_tables(request.book.location, {"tree"}).orchard.crs));
+        expect_no_errors(intake::place_entry(entry, book::read_tables(request.book, {"tree"}).orchard.crs));
     }
 }
 
@@ -187,7 +186,7 @@ Outcome run(const Recorder& recorder, const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     auto entry = entry_of(recorder, request);
     place(entry, request);
-    auto added = book::add_entry(request.book.location, entry, request.as_of);
+    auto added = book::add_entry(request.book, entry, request.as_of);
     Outcome outcome;
     outcome.findings = std::move(added.findings);
     outcome.summary = say("{}. Written to {} as {}; record-undo reverts it.", book::in_words(entry),

@@ -39,8 +39,10 @@ const std::vector<ColumnOf<lineage::PairKinship>>& kinship_columns() {
 }
 
 constexpr TableOf<lineage::PairKinship> kinship_table{
-    "kinship", "Kinship", "Every pair of the accessions, the most closely related first.", kinship_columns, [] {
-        return TableView{.first = {"accession_a", "accession_b", "kinship", "relationship"}, .below = {"remark"}};
+    "kinship", "Kinship", "Every pair of the accessions, the most closely related first.", kinship_columns,
+    [] {
+        return TableView{.first = {"accession_a", "accession_b", "kinship", "relationship"},
+                         .below = {"remark"}};
     }};
 
 const std::vector<ColumnOf<lineage::OwnInbreeding>>& inbreeding_columns() {

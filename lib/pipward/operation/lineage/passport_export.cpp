@@ -49,8 +49,8 @@ const std::vector<ColumnOf<ExportRow>>& columns() {
     return all;
 }
 
-constexpr TableOf<ExportRow> table{"passport", "Passport data",
-                                   "The accessions of the file, with their main descriptors.", columns, [] {
+constexpr TableOf<ExportRow> table{
+    "passport", "Passport data", "The accessions of the file, with their main descriptors.", columns, [] {
         return TableView{.first = {"accession", "genus", "species", "status", "ancestry", "acquired"}};
     }};
 
@@ -64,7 +64,7 @@ Findings check(const Request& request) {
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_line(request.book.location);
+    const auto reading = book::read_line(request.book);
     Outcome outcome;
     outcome.findings = reading.findings;
     lent.step(0.5, say("Writing the passports"));

@@ -40,8 +40,8 @@ const std::vector<ColumnOf<intake::JudgedPassport>>& columns() {
     return all;
 }
 
-constexpr TableOf<intake::JudgedPassport> table{"passport_line", "Lines of the file",
-                                                "What happens to each line of the file.", columns, [] {
+constexpr TableOf<intake::JudgedPassport> table{
+    "passport_line", "Lines of the file", "What happens to each line of the file.", columns, [] {
         return TableView{.first = {"line", "accession", "action", "kind", "seed_parent", "pollen_parent"},
                          .below = {"remarks"}};
     }};
@@ -64,15 +64,15 @@ Sentence summary_of(const Request& request, const intake::PassportJudgement& jud
     return first + verbatim(" ") + others;
 }
 
-book::BookReading read_book_for(const std::string& location) {
-    auto reading = book::read_tables(location, {"accession", "blend"});
+book::BookReading read_book_for(const BookName& book) {
+    auto reading = book::read_tables(book, {"accession", "blend"});
     expect_no_errors(reading.findings);
     return reading;
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome take_in(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = read_book_for(request.book.location);
+    const auto reading = read_book_for(request.book);
     lent.step(0.3, say("Reading the file"));
     const auto& path = request.file.path;
     const auto name = path.substr(path.find_last_of("/\\") + 1);
@@ -87,11 +87,15 @@ Outcome run(const Request& request, const Run& lent) {
         expect_no_errors(outcome.findings);
         lent.step(0.8, say("Writing to the book"));
         if (const auto change = intake::change_of(judgement); !change.added.empty()) {
-            apply_to_book(request.book, change, outcome, lent);
+            book::apply_change(request.book, change);
         }
     }
     lent.step(1.0, say("Done"));
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.write, request, lent, take_in);
 }
 
 }  // namespace

@@ -59,7 +59,7 @@ void draw(const Request& request, const lineage::PedigreeGraph& graph, const pap
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_line(request.book.location);
+    const auto reading = book::read_line(request.book);
     const auto& orchard = reading.orchard;
     Outcome outcome;
     outcome.findings = reading.findings;

@@ -82,8 +82,8 @@ const std::vector<ColumnOf<TraitRow>>& columns() {
     return all;
 }
 
-constexpr TableOf<TraitRow> table{"trait_descent", "Traits of parents",
-                                  "Scored traits of parents and grandparents.", columns, [] {
+constexpr TableOf<TraitRow> table{
+    "trait_descent", "Traits of parents", "Scored traits of parents and grandparents.", columns, [] {
         return TableView{.first = {"accession", "trait", "own", "seed_parent", "of_seed_parent",
                                    "pollen_parent", "of_pollen_parent", "trees"}};
     }};
@@ -108,7 +108,7 @@ Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const li
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_line(request.book.location);
+    const auto reading = book::read_line(request.book);
     Outcome outcome;
     outcome.findings = reading.findings;
     std::optional<std::string> who;

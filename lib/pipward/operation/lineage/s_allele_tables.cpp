@@ -84,12 +84,14 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
 
 }  // namespace
 
-const TableOf<seed::MatchRow> match_table{"s_match", "S-allele match",
-                                          "Every pair of the accessions in both directions: compatibility by "
-                                          "the alleles and by fruit set in the field.",
-                                          match_columns, [] {
-        return TableView{.first = {"seed_parent", "pollen_parent", "match", "compatible_share", "flowers", "set"},
-                         .below = {"from_alleles", "from_field"}};
+const TableOf<seed::MatchRow> match_table{
+    "s_match", "S-allele match",
+    "Every pair of the accessions in both directions: compatibility by "
+    "the alleles and by fruit set in the field.",
+    match_columns, [] {
+        return TableView{
+            .first = {"seed_parent", "pollen_parent", "match", "compatible_share", "flowers", "set"},
+            .below = {"from_alleles", "from_field"}};
     }};
 
 const TableOf<seed::GenotypeRow> genotype_table{

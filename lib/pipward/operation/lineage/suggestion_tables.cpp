@@ -92,8 +92,9 @@ const std::vector<ColumnOf<LeftOutRow>>& left_out_columns() {
     return columns;
 }
 
-constexpr TableOf<LeftOutRow> left_out_rows{"cross_left_out", "Pairs not suggested",
-                                            "Every other pair of the parents, and why.", left_out_columns, [] {
+constexpr TableOf<LeftOutRow> left_out_rows{
+    "cross_left_out", "Pairs not suggested", "Every other pair of the parents, and why.", left_out_columns,
+    [] {
         return TableView{.first = {"one", "other", "mean", "kinship", "seedlings"}, .below = {"reason"}};
     }};
 

@@ -100,7 +100,7 @@ Sentence summary_of(const paper::FieldPlan& plan, const paper::FieldPages& pages
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_stands(request.book.location);
+    const auto reading = book::read_stands(request.book);
     const auto& orchard = reading.orchard;
     const auto wording = lent.wording;
     Outcome outcome;

@@ -167,7 +167,7 @@ Sentence summary_of(const paper::LabelPages& pages, const paper::LabelGrid& grid
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_trees(request.book.location);
+    const auto reading = book::read_trees(request.book);
     const auto wording = lent.wording;
     const auto grid = paper::grid_of(static_cast<const paper::SheetWish&>(request));
     Outcome outcome;

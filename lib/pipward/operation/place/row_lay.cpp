@@ -48,7 +48,8 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
 }
 
 constexpr TableOf<place::LaidRow> laid_table{
-    "row_lay", "New rows", "The rows that were laid out, each with its numbered positions.", laid_columns, [] {
+    "row_lay", "New rows", "The rows that were laid out, each with its numbered positions.", laid_columns,
+    [] {
         return TableView{
             .first = {"row", "positions", "first_position", "last_position", "length_m", "bearing_deg"}};
     }};
@@ -86,9 +87,9 @@ Sentence summary_of(const Request& request, const std::vector<place::LaidRow>& l
     return say("{} The book's rows have {} positions, {} taken.", added, positions.size(), taken);
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome lay(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_trees(request.book.location);
+    auto reading = book::read_trees(request.book);
     auto& orchard = reading.orchard;
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
@@ -115,12 +116,16 @@ Outcome run(const Request& request, const Run& lent) {
         }
         change.added.push_back(book::rows_to_add(rows));
         change.results.push_back(spoken(outcome.tables[1], lent.wording));
-        apply_to_book(request.book, change, outcome, lent);
+        book::apply_change(request.book, change);
     }
     outcome.crs = orchard.crs;
     outcome.summary = summary_of(request, laid, positions);
     lent.step(1.0, say("Done"));
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.write, request, lent, lay);
 }
 
 std::vector<Bound<Request>> parameters() {

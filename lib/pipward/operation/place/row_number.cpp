@@ -206,9 +206,9 @@ place::TreeCloud cloud_of(const Request& request, const Orchard& orchard, Findin
                : place::cloud_of_trees(request.block, orchard, request.as_of, findings);
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome give_numbers(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_trees(request.book.location);
+    auto reading = book::read_trees(request.book);
     Outcome outcome;
     outcome.findings = std::move(reading.findings);
     lent.step(0.3, say("Numbering the trees"));
@@ -226,12 +226,16 @@ Outcome run(const Request& request, const Run& lent) {
         if (request.keep) {
             change.results = {spoken(outcome.tables.front(), lent.wording)};
         }
-        apply_to_book(request.book, change, outcome, lent);
+        book::apply_change(request.book, change);
     }
     outcome.crs = reading.orchard.crs;
     outcome.summary = summary_of(request, numbering);
     lent.step(1.0, say("Done"));
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.keep || request.write, request, lent, give_numbers);
 }
 
 Findings check(const Request& request) {

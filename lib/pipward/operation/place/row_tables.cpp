@@ -35,7 +35,11 @@ const std::vector<ColumnOf<PositionRow>>& position_columns() {
 }
 
 constexpr TableOf<PositionRow> row_position_rows{
-    "row_position", "Row positions", "Every numbered position in the rows, and its state.", position_columns, [] {
+    "row_position",
+    "Row positions",
+    "Every numbered position in the rows, and its state.",
+    position_columns,
+    [] {
         return TableView{.first = {"block", "row", "position", "state", "tree", "offset_m"}};
     },
     [](const PositionRow& p) { return std::optional{p.place->at}; }};

@@ -31,7 +31,7 @@ std::map<std::string, Sentence> planned_works(const TreeRequest& request) {
     std::vector<cross::KeptTask> tasks;
     bool planned = false;
     for (const auto* name : {"field_task", "pollen_task"}) {  // at the flowers first
-        if (const auto table = book::read_result(request.book.location, name)) {
+        if (const auto table = book::read_result(request.book, name)) {
             planned = true;
             std::ranges::move(cross::kept_tasks(*table), std::back_inserter(tasks));
         }

@@ -82,11 +82,16 @@ const std::vector<ColumnOf<FoundRow>>& found_columns() {
     return columns;
 }
 
-constexpr TableOf<FoundRow> found_table{"found", "Trees found", "The trees that match, best first.",
-                                        found_columns, [] {
+constexpr TableOf<FoundRow> found_table{
+    "found",
+    "Trees found",
+    "The trees that match, best first.",
+    found_columns,
+    [] {
         return TableView{.first = {"rank", "tree", "accession", "address", "status", "score", "matched",
                                    "distance_m", "bearing_deg"}};
-    }, [](const FoundRow& r) { return r.tree->at; }};
+    },
+    [](const FoundRow& r) { return r.tree->at; }};
 
 bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \t\r\n") == std::string::npos;
@@ -172,7 +177,7 @@ std::optional<place::OwnPosition> standpoint_of(const place::TreeIndex& index,
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_trees(request.book.location);
+    auto reading = book::read_trees(request.book);
     lent.step(0.6, say("Collecting names"));
     const place::TreeIndex index(std::move(reading.orchard));
     lent.step(0.9, say("Searching"));
@@ -201,13 +206,14 @@ Outcome run(const Request& request, const Run& lent) {
 
 std::unique_ptr<const Operation> tree_find() {
     return declare<Request>(
-        {.about = {"tree-find", "Find a tree", "Trees",
-                   "Finds trees by any part of their record: a label or a part of it, a tag, the code of a "
-                   "cross or lot, \"A x B 17\" for the 17th seedling of a cross, the name of an accession even "
-                   "misspelt, block, row and position in words and in any order, rootstock and year of planting, "
-                   "a geo: link or coordinates, a word of a remark; also several of these together. Case, "
-                   "accents, blanks and dashes do not matter, and characters that look alike, such as O and 0, "
-                   "are taken for each other. Removed trees are found too. Nothing is written."},
+        {.about =
+             {"tree-find", "Find a tree", "Trees",
+              "Finds trees by any part of their record: a label or a part of it, a tag, the code of a "
+              "cross or lot, \"A x B 17\" for the 17th seedling of a cross, the name of an accession even "
+              "misspelt, block, row and position in words and in any order, rootstock and year of planting, "
+              "a geo: link or coordinates, a word of a remark; also several of these together. Case, "
+              "accents, blanks and dashes do not matter, and characters that look alike, such as O and 0, "
+              "are taken for each other. Removed trees are found too. Nothing is written."},
          .parameters =
              {book_parameter(&Request::book),
               parameter(

@@ -67,11 +67,16 @@ const std::vector<ColumnOf<SpotRow>>& near_columns() {
     return columns;
 }
 
-constexpr TableOf<SpotRow> near_table{"near", "Trees near by", "Possible positions, the most likely first.",
-                                      near_columns, [] {
+constexpr TableOf<SpotRow> near_table{
+    "near",
+    "Trees near by",
+    "Possible positions, the most likely first.",
+    near_columns,
+    [] {
         return TableView{.first = {"rank", "probability", "tree", "accession", "address", "status",
                                    "distance_m", "bearing_deg"}};
-    }, [](const SpotRow& r) { return std::optional{r.at}; }};
+    },
+    [](const SpotRow& r) { return std::optional{r.at}; }};
 
 const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     static const std::vector<ColumnOf<QuestionRow>> columns{
@@ -93,9 +98,9 @@ const std::vector<ColumnOf<QuestionRow>>& question_columns() {
     return columns;
 }
 
-constexpr TableOf<QuestionRow> question_table{"near_question", "Questions to identify the tree",
-                                              "What to check to identify the tree, the best question first.",
-                                              question_columns, [] {
+constexpr TableOf<QuestionRow> question_table{
+    "near_question", "Questions to identify the tree",
+    "What to check to identify the tree, the best question first.", question_columns, [] {
         return TableView{.first = {"rank", "question", "if_yes", "if_no", "yes", "key"}};
     }};
 
@@ -156,7 +161,7 @@ std::vector<QuestionRow> question_rows(const place::NearSpots& near,
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_stands(request.book.location);
+    const auto reading = book::read_stands(request.book);
     const auto& orchard = reading.orchard;
     lent.step(0.8, say("Comparing the trees"));
     Outcome outcome;

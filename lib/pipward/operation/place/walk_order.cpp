@@ -126,7 +126,7 @@ std::vector<Table> tables_of(const std::vector<place::WalkStop>& stops,
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_stands(request.book.location);
+    const auto reading = book::read_stands(request.book);
     const auto& orchard = reading.orchard;
     lent.step(0.2, say("Choosing trees"));
     Outcome outcome;

@@ -47,8 +47,11 @@ const std::vector<ColumnOf<FruitRow>>& fruit_columns() {
 }
 
 constexpr TableOf<FruitRow> first_fruit_rows{
-    "first_fruiting", "First fruiting",
-    "Every standing seedling, and the years in which first fruiting is expected.", fruit_columns, [] {
+    "first_fruiting",
+    "First fruiting",
+    "Every standing seedling, and the years in which first fruiting is expected.",
+    fruit_columns,
+    [] {
         return TableView{.first = {"tree", "accession", "address", "state", "expected", "earliest", "latest",
                                    "age", "seen", "cross"},
                          .once = {"year"}};
@@ -96,9 +99,9 @@ const std::vector<ColumnOf<seed::FamilyScores>>& family_columns() {
 const TableOf<seed::FamilyScores> family_table{
     "family_summary", "Families", "Scores of the seedlings of each family so far, trait by trait.",
     family_columns, [] {
-        return TableView{.first = {"seed_parent", "pollen_parent", "trait", "mean", "sd", "minimum", "maximum",
-                                   "scored", "seedlings", "highest", "seed_parent_mean", "pollen_parent_mean",
-                                   "years"}};
+        return TableView{.first = {"seed_parent", "pollen_parent", "trait", "mean", "sd", "minimum",
+                                   "maximum", "scored", "seedlings", "highest", "seed_parent_mean",
+                                   "pollen_parent_mean", "years"}};
     }};
 
 ResultShape first_fruit_shape() {

@@ -38,9 +38,13 @@ const std::vector<ColumnOf<seed::Planted>>& planted_columns() {
 }  // namespace
 
 const TableOf<seed::Planted> planting_table{
-    "planting", "Planting list", "Every seedling with its number and its position, in planting order.",
-    planted_columns, [] {
+    "planting",
+    "Planting list",
+    "Every seedling with its number and its position, in planting order.",
+    planted_columns,
+    [] {
         return TableView{.first = {"planting_order", "tree", "accession", "address", "cross", "parents"}};
-    }, [](const seed::Planted& p) { return std::optional{p.place->at}; }};
+    },
+    [](const seed::Planted& p) { return std::optional{p.place->at}; }};
 
 }  // namespace pipward::operation::detail

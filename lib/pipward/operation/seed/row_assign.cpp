@@ -123,23 +123,22 @@ Outcome take_out(const Request& request, const Orchard& orchard) {
         return Outcome(say("{} rows of {} would be removed; nothing was written.", change.removed.size(),
                            remark_of(request)));
     }
-    book::apply_change(request.book.location, change);
+    book::apply_change(request.book, change);
     return Outcome(
         say("Undid {}: {} rows were removed from the book.", remark_of(request), change.removed.size()));
 }
 
-void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard,
-          Outcome& outcome, const Run& lent) {
+void keep(const Request& request, const std::vector<seed::Planted>& planted, const Orchard& orchard) {
     const auto records = seed::planted_records(planted, orchard, {request.as_of, remark_of(request)});
     book::BookChange change;
     change.added = {book::rows_to_append(records.accessions), book::rows_to_append(records.trees)};
     if (!records.withdrawals.empty()) {
         change.added.push_back(book::rows_to_append(records.withdrawals));
     }
-    apply_to_book(request.book, change, outcome, lent);
+    book::apply_change(request.book, change);
 }
 
-Outcome run(const Request& request, const Run& lent) {
+Outcome assign(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     if (request.undo) {
@@ -165,10 +164,14 @@ Outcome run(const Request& request, const Run& lent) {
                       paper::planting_sheet_html(sheet_of(request, planted), lent.wording)}};
     outcome.crs = reading.orchard.crs;
     if (request.write && !planted.empty()) {
-        keep(request, planted, reading.orchard, outcome, lent);
+        keep(request, planted, reading.orchard);
     }
     outcome.summary = summary_of(request, planted, families.size());
     return outcome;
+}
+
+Outcome run(const Request& request, const Run& lent) {
+    return in_one_change_if(request.write, request, lent, assign);
 }
 
 Findings check(const Request& request) {
@@ -189,11 +192,12 @@ Findings check(const Request& request) {
 
 std::unique_ptr<const Operation> row_assign() {
     return declare<Request>(
-        {.about = {"row-assign", "Planting plan for seedlings", "Rows",
-                   "Assigns germinated seedlings to the vacant positions of a block: family by family, or "
-                   "mixed in random order with check trees between, none left out, row by row in walking "
-                   "order. With write, makes their accessions, with both parents, and their trees, and withdraws "
-                   "their seed from its lots; the whole planting can be undone."},
+        {.about =
+             {"row-assign", "Planting plan for seedlings", "Rows",
+              "Assigns germinated seedlings to the vacant positions of a block: family by family, or "
+              "mixed in random order with check trees between, none left out, row by row in walking "
+              "order. With write, makes their accessions, with both parents, and their trees, and withdraws "
+              "their seed from its lots; the whole planting can be undone."},
          .parameters =
              {book_parameter(&Request::book),
               parameter(&Request::block, "block", "Block", "The block to plant in.").required(),

@@ -6,6 +6,7 @@
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/plan_answer.h"
 #include "pipward/operation/seed/detail/seed_status_tables.h"
+#include "pipward/operation/seed/detail/wanted_crosses.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -13,7 +14,7 @@ namespace {
 struct Request {
     BookName book;
     Day as_of;
-    std::string cross;
+    std::string crosses;
     bool open_only = false;
 };
 
@@ -21,25 +22,26 @@ bool is_open(const seed::CrossTally& tally, const seed::NextWork& next) {
     return next.work != seed::SeedWork::nothing || !tally.flowers.count;
 }
 
-std::vector<CrossRow> cross_rows(const Request& request, const std::vector<seed::CrossTally>& tallies,
-                                 const Orchard& orchard) {
+std::vector<CrossRow> cross_rows(const Request& request, const std::vector<std::string>& wanted,
+                                 const std::vector<seed::CrossTally>& tallies, const Orchard& orchard) {
     const OrchardIndex book(orchard);
     std::vector<CrossRow> rows;
     for (const auto& tally : tallies) {
         const auto next = seed::next_work(tally, book, request.as_of);
-        const bool wanted = request.cross.empty() || tally.goal->code == request.cross;
-        if (wanted && (!request.open_only || is_open(tally, next))) {
+        if (is_wanted(wanted, tally.goal->code) && (!request.open_only || is_open(tally, next))) {
             rows.push_back({&tally, next});
         }
     }
     return rows;
 }
 
-std::vector<LotRow> lot_rows(const Request& request, const std::vector<seed::LotCourse>& courses,
-                             double expected) {
+std::vector<LotRow> lot_rows(const Request& request, const std::vector<std::string>& wanted,
+                             const std::vector<seed::LotCourse>& courses, double expected) {
     std::vector<LotRow> rows;
-    for (const auto* course : seed::lots_on_hand(courses, request.cross, request.as_of)) {
-        rows.push_back({course, request.as_of, expected});
+    for (const auto* course : seed::lots_on_hand(courses, "", request.as_of)) {
+        if (is_wanted(wanted, course->lot->cross)) {
+            rows.push_back({course, request.as_of, expected});
+        }
     }
     return rows;
 }
@@ -69,11 +71,12 @@ std::vector<season::FieldWorkItem> work_of(const std::vector<CrossRow>& rows, co
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
+    const auto wanted = wanted_crosses(request.crosses, reading.orchard);
     const auto tallies = seed::tally_crosses(reading.orchard, request.as_of);
     const auto courses = seed::lot_courses(reading.orchard, request.as_of);
     const auto learned = seed::learn(reading.orchard, request.as_of, {});
-    const auto crosses = cross_rows(request, tallies, reading.orchard);
-    const auto lots = lot_rows(request, courses, learned.germination.used);
+    const auto crosses = cross_rows(request, wanted, tallies, reading.orchard);
+    const auto lots = lot_rows(request, wanted, courses, learned.germination.used);
     const std::vector<FigureRow> figures{{say("fruit set of pollinated flowers"), &learned.fruit_set},
                                          {say("sound seeds per fruit"), &learned.seeds_per_fruit, 1, "seeds"},
                                          {say("germination of seeds"), &learned.germination}};
@@ -94,7 +97,7 @@ std::unique_ptr<const Operation> seed_status() {
                    "Follows every cross from the flowers pollinated to the seedlings standing, with the next "
                    "task and what is late; shows the seed in stock and the orchard's own figures."},
          .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::cross, "crosses", "Cross",
+                        parameter(&Request::crosses, "crosses", "Crosses",
                                   "Only these crosses, separated by commas; all where none is named."),
                         parameter(&Request::open_only, "open-only", "Open ones only",
                                   "Whether completed and failed crosses are left out."),

@@ -91,9 +91,7 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
           "Expected germination of the seed left, by handbook figures and the orchard's own counts; dry seed "
           "keeps about two years cold and sealed. Unknown once germination was counted: what is left then "
           "has not germinated so far."},
-         [](const LotRow& r) {
-             return r.course->germinated ? Cell{} : number_cell(r.expected_share, 2);
-         }},
+         [](const LotRow& r) { return r.course->germinated ? Cell{} : number_cell(r.expected_share, 2); }},
     };
     return columns;
 }

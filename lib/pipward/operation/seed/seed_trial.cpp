@@ -6,6 +6,7 @@
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/operation/seed/detail/wanted_crosses.h"
 #include "pipward/paper/germination_chart.h"
 #include "pipward/seed/trial.h"
 #include "pipward/value/complaint.h"
@@ -18,7 +19,7 @@ using enum CellType;
 struct Request {
     BookName book;
     Day as_of;
-    std::string cross;
+    std::string crosses;
 };
 
 struct ArmRow {
@@ -154,9 +155,8 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     auto trials = seed::trials_of(reading.orchard, request.as_of);
-    std::erase_if(trials, [&](const seed::Trial& trial) {
-        return !request.cross.empty() && trial.cross != request.cross;
-    });
+    const auto wanted = wanted_crosses(request.crosses, reading.orchard);
+    std::erase_if(trials, [&](const seed::Trial& trial) { return !is_wanted(wanted, trial.cross); });
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = tables_of(trials);
@@ -184,7 +184,7 @@ std::unique_ptr<const Operation> seed_trial() {
                    "its time course, confidence intervals, and whether there are enough seeds for a "
                    "conclusion. Draws the germination curves."},
          .parameters = {book_parameter(&Request::book),
-                        parameter(&Request::cross, "crosses", "Cross",
+                        parameter(&Request::crosses, "crosses", "Crosses",
                                   "Only these crosses, separated by commas; all where none is named."),
                         as_of_parameter(&Request::as_of)},
          .results = {arm_table.shape(), pair_table.shape()},

@@ -59,9 +59,10 @@ const std::vector<ColumnOf<LotStratification>>& stratification_columns() {
 
 constexpr TableOf<LotStratification> cold_table{
     "stratification", "Stratification",
-    "Stratification of every lot so far, when it will be ready and by when to sow.", stratification_columns, [] {
-        return TableView{.first = {"lot", "cross", "stratified_from", "stratified_days", "need_days", "chill_portions",
-                                   "first_ready", "ready", "sow_by"},
+    "Stratification of every lot so far, when it will be ready and by when to sow.", stratification_columns,
+    [] {
+        return TableView{.first = {"lot", "cross", "stratified_from", "stratified_days", "need_days",
+                                   "chill_portions", "first_ready", "ready", "sow_by"},
                          .below = {"state"}};
     }};
 

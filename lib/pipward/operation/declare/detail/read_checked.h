@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <functional>
 #include <span>
 
 #include "pipward/book/change.h"
@@ -32,7 +33,24 @@ void write_results(const BookName& book, std::span<const Table> results, const W
 /// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
 void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent);
 
-/// Does what is to be done to the book in one transaction, and styles it again in the same way.
-void apply_to_book(const BookName& book, const book::BookChange& change, Outcome& outcome, const Run& lent);
+/// Work that changes the users' tables: the book is read, judged, written and told under one lock. A stop
+/// before the end leaves nothing written; once it is written there is no stop any more. A styled book is
+/// styled again in the same way as above.
+Outcome in_one_change(const BookName& book, const Run& lent,
+                      const std::function<Outcome(const BookName& held)>& work);
+
+/// The same for work that is given its whole request; where it does not write, the work alone.
+template <class Request>
+Outcome in_one_change_if(bool writes, const Request& request, const Run& lent,
+                         Outcome (*work)(const Request&, const Run&)) {
+    if (!writes) {
+        return work(request, lent);
+    }
+    return in_one_change(request.book, lent, [&](const BookName& held) {
+        auto own = request;
+        own.book = held;
+        return work(own, lent);
+    });
+}
 
 }  // namespace pipward::operation::detail

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "pipward/book/book_at.h"
 #include "pipward/operation/operation.h"
 #include "pipward/record/words.h"
 #include "pipward/value/day.h"
@@ -17,9 +18,7 @@
 namespace pipward::operation::detail {
 
 /// An orchard book to work on: a file path or "PG:...".
-struct BookName {
-    std::string location;
-};
+struct BookName : book::BookAt {};
 /// A path for a book that does not exist yet.
 struct NewBookName {
     std::string path;
