@@ -245,7 +245,7 @@ weather_from_a_missing_file_is_told() {
     says "nowhere.csv"
 }
 
-# Another writer holds the book; the interrupt comes while the program waits for its turn.
+# Another writer holds the book; the interrupt comes while the program waits for its turn, and then it has it.
 the_interrupt_key_stops_before_anything_is_written() {
     need_sample
     printf 'date,t_min,t_max\n2026-04-21,3.5,14.0\n' >days.csv
@@ -256,7 +256,7 @@ the_interrupt_key_stops_before_anything_is_written() {
     exec 3>words
     echo 'begin immediate; select 1;' >&3
     until ! sqlite3 book.gpkg 'begin immediate; rollback;' 2>/dev/null; do sleep 0.05; done
-    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --write >out 2>err &
+    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --write >out 2>err 3>&- &
     process=$!
     tries=0
     until ls -l "/proc/$process/fd" 2>/dev/null | grep -q 'book\.gpkg'; do
@@ -264,6 +264,7 @@ the_interrupt_key_stops_before_anything_is_written() {
         [ "$tries" -lt 200 ] || fail "the program never opened the book"
         sleep 0.05
     done
+    sleep 1
     kill -INT "$process"
     exec 3>&-
     wait "$writer"
