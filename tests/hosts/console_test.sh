@@ -245,23 +245,44 @@ weather_from_a_missing_file_is_told() {
     says "nowhere.csv"
 }
 
-# The program waits for its input on a pipe; the interrupt comes while it waits.
+# Another writer holds the book; the interrupt comes while the program waits for its turn, and then it has it.
 the_interrupt_key_stops_before_anything_is_written() {
     need_sample
-    mkfifo days
+    printf 'date,t_min,t_max\n2026-04-21,3.5,14.0\n' >days.csv
     before=$(sum_of book.gpkg)
-    "$pipward" weather-import book.gpkg --file days --unit celsius --write >out 2>err &
+    mkfifo words
+    sqlite3 book.gpkg <words >/dev/null &
+    writer=$!
+    exec 3>words
+    echo 'begin immediate; select 1;' >&3
+    until ! sqlite3 book.gpkg 'begin immediate; rollback;' 2>/dev/null; do sleep 0.05; done
+    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --write >out 2>err 3>&- &
     process=$!
-    exec 3>days
+    tries=0
+    until ls -l "/proc/$process/fd" 2>/dev/null | grep -q 'book\.gpkg'; do
+        tries=$((tries + 1))
+        [ "$tries" -lt 200 ] || fail "the program never opened the book"
+        sleep 0.05
+    done
+    sleep 1
     kill -INT "$process"
-    printf 'date,t_min,t_max\n2026-04-21,3.5,14.0\n' >&3
     exec 3>&-
+    wait "$writer"
     wait "$process"
     code=$?
     [ "$code" = 130 ] || fail "exit $code, not 130"
     silent
     says "Stopped as you asked."
     [ "$before" = "$(sum_of book.gpkg)" ] || fail "the book was changed"
+}
+
+# A pipe might never end: it is refused instead of waited for.
+a_pipe_is_no_weather_file() {
+    need_sample
+    mkfifo days
+    run 3 weather-import book.gpkg --file days --unit celsius
+    silent
+    says "a pipe or a device"
 }
 
 # SQLite opens a file whose header asks for a newer writing version for reading only, even for root.

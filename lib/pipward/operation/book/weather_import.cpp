@@ -3,6 +3,7 @@
 #include <array>
 
 #include "pipward/book/book.h"
+#include "pipward/book/book_at.h"
 #include "pipward/intake/weather_file.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
@@ -16,6 +17,8 @@ namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
+
+constexpr double comparing_begins = 0.5;  // share of the run
 
 struct Request : intake::WeatherFileOptions {
     BookName book;
@@ -100,14 +103,28 @@ intake::WeatherImport read_weather(const Request& request, const Run& lent) {
     return import;
 }
 
+book::WeatherWritten compare(const Request& request, const intake::WeatherImport& import, const Run& lent) {
+    lent.step(comparing_begins, say("Comparing with the book"));
+    return book::weigh_weather(request.book.location, import.days, request.replace_existing);
+}
+
+// The wait for another writer may be long: whoever stops it meanwhile wants nothing written.
+book::WeatherWritten write_days(const Request& request, const intake::WeatherImport& import,
+                                const Run& lent) {
+    book::WeatherWritten written;
+    book::in_one_change(request.book.location, [&](const book::BookAt& held) {
+        lent.step(comparing_begins, say("Writing the days"));
+        written = book::write_weather(held, import.days, request.replace_existing);
+    });
+    return written;
+}
+
 Outcome run(Request request, const Run& lent) {
     lent.step(0, say("Reading the file"));
     request.file = request.input.path;
     request.station = station_for(request);
     auto import = read_weather(request, lent);
-    lent.step(0.5, request.write ? say("Writing the days") : say("Comparing with the book"));
-    const auto written = (request.write ? book::write_weather : book::weigh_weather)(
-        request.book.location, import.days, request.replace_existing);
+    const auto written = request.write ? write_days(request, import, lent) : compare(request, import, lent);
     const std::array imported{Imported{request.station, import.days.front().day, import.days.back().day,
                                        static_cast<int>(import.days.size()), written}};
     Outcome outcome;

@@ -37,13 +37,17 @@ void add_findings(Outcome& outcome, const Findings& more) {
     outcome.findings.insert(outcome.findings.end(), more.begin(), more.end());
 }
 
-void write_results(const BookName& book, std::span<const Table> results, const Wording& wording) {
+void write_results(const BookName& book, std::span<const Table> results, const Run& lent) {
     std::vector<Table> told;
     for (const auto& table : results) {
-        told.push_back(spoken(table, wording));
+        told.push_back(spoken(table, lent.wording));
     }
     try {
-        book::replace_results(book, told);
+        // The wait for another writer may be long: whoever stops it meanwhile wants nothing written.
+        book::in_one_change(book, [&](const book::BookAt& held) {
+            lent.step(write_begins, say("Writing the results"));
+            book::replace_results(held, told);
+        });
     } catch (const Error& error) {
         auto findings = error.findings();
         if (error.trouble() == Trouble::access) {
@@ -57,8 +61,7 @@ void write_results(const BookName& book, std::span<const Table> results, const W
 
 void keep_results(const BookName& book, bool write, Outcome& outcome, const Run& lent) {
     if (write) {
-        lent.step(write_begins, say("Writing the results"));
-        write_results(book, outcome.tables, lent.wording);
+        write_results(book, outcome.tables, lent);
         add_findings(outcome, refresh_style(book.location, lent.wording));
     }
 }

@@ -26,8 +26,8 @@ void expect_no_errors(const Findings& findings);
 void add_findings(Outcome& outcome, const Findings& more);
 
 /// Replaces result tables in one transaction, their sentences in the words of a host; a book that cannot be
-/// written says how to look without writing.
-void write_results(const BookName& book, std::span<const Table> results, const Wording& wording = in_english);
+/// written says how to look without writing. A stop before they stand leaves the old ones.
+void write_results(const BookName& book, std::span<const Table> results, const Run& lent = {});
 
 /// Writes the outcome's tables to the book where the user wants it. A styled book is styled again, so that a
 /// desktop shows them; where that does not work the results are kept all the same and a warning tells it.
