@@ -48,6 +48,7 @@ struct MarkerLook {
     GrowingSize edge_width{.metres = 0.1, .least_mm = 0.15, .most_mm = 0.3};  ///< of the stroke
     double aside_mm = 0;                                                      ///< to the right of the point
     double above_mm = 0;  ///< above the point; negative below
+    bool on_disc = false;  ///< a white disc behind it, which hides what lies below
 };
 /// A line.
 struct LineLook {
@@ -153,6 +154,7 @@ struct LayerStyle {
     std::vector<FieldStyle> fields;                          ///< one a column, in the table's order
     std::vector<FormGroup> groups;                           ///< empty for a form without tabs
     std::vector<RuleLook> rules;                             ///< a row is drawn by each that it answers to
+    std::string weight{};  ///< a desktop expression; rows of more weight are drawn over others
     std::optional<LabelLook> label{};                        ///< nothing where rows carry none
     std::optional<Lasting> lasting{};                        ///< nothing where rows are always there
     std::string row_name{};                                  ///< an expression that names one row
