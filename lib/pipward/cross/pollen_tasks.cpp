@@ -226,17 +226,6 @@ bool comes_before(const PollenTask& a, const PollenTask& b) {
 
 }  // namespace
 
-Urgency urgency_of(Day last_day, Day as_of) {
-    constexpr int a_week = 7;
-    if (last_day < as_of) {
-        return Urgency::too_late;
-    }
-    if (last_day == as_of) {
-        return Urgency::today;
-    }
-    return last_day - as_of <= a_week ? Urgency::this_week : Urgency::later;
-}
-
 std::vector<PollenTask> pollen_tasks(const Bench& bench, const std::vector<GoalPlan>& goals) {
     Tasks tasks;
     for (const auto& job : jobs_of(bench, goals)) {

@@ -55,8 +55,8 @@ std::vector<Due> all_due(const cross::SeasonPlan& plan, const Speech& speech) {
 }
 
 std::string when_html(const Due& task, const Speech& speech) {
-    const auto last = element("strong", "", work_day_html(task.to, speech));
-    return task.from == task.to ? last : span_html(work_day_html(task.from, speech), last);
+    const auto last = element("strong", "", day_html(task.to, speech));
+    return task.from == task.to ? last : span_html(day_html(task.from, speech), last);
 }
 
 std::string item_html(const Due& task, const Speech& speech) {
@@ -105,8 +105,9 @@ std::string do_now_section(const cross::SeasonPlan& plan, const Speech& speech) 
         all, cross::Urgency::too_late, say("Last safe day has passed"),
         say("The last safe day is in bold. See the cross below for another way before giving it up."),
         speech);
-    const auto soon = group_html(all, cross::Urgency::today, say("Can be done now"), {}, speech) +
-                      group_html(all, cross::Urgency::this_week, say("Within seven days"), {}, speech);
+    const auto soon =
+        group_html(all, cross::Urgency::today, say("Last safe day is today"), {}, speech) +
+        group_html(all, cross::Urgency::this_week, say("Last safe day within seven days"), {}, speech);
     return section_html("now", say("To do now"), missed + (soon.empty() ? nothing_due(all, speech) : soon),
                         speech);
 }

@@ -5,6 +5,7 @@
 
 #include "pipward/cross/detail/goal_plan.h"
 #include "pipward/cross/plan.h"
+#include "pipward/cross/urgency.h"
 
 namespace pipward::cross::detail {
 
@@ -14,9 +15,6 @@ inline constexpr int test_holds_days = 60;
 /// Tests are made so long before use that there is still time to do without the lot. Common practice, no
 /// source.
 inline constexpr int test_ahead_days = 14;
-
-/// How soon work must be done, by its last day: today, within seven days, later; past is too late.
-Urgency urgency_of(Day last_day, Day as_of);
 
 /// What the chosen ways ask of the donors' trees and of the lots, collected by donor, season of use and work.
 /// By last safe day.
