@@ -113,7 +113,7 @@ struct NumberBox {
 /// A calendar to choose a day from; may be left empty.
 struct DayBox {};
 /// A closed list.
-struct HarvestList {
+struct ValueList {
     std::vector<book::Choice> choices;  ///< `meaning` is what people see
 };
 /// A value list of another table's names.
@@ -125,7 +125,7 @@ struct ValuesFrom {
 /// A column that is not shown in the form.
 struct Hidden {};
 /// How a column is filled in.
-using Widget = std::variant<PlainText, NumberBox, DayBox, HarvestList, ValuesFrom, Hidden>;
+using Widget = std::variant<PlainText, NumberBox, DayBox, ValueList, ValuesFrom, Hidden>;
 
 /// One column of a form.
 struct FieldStyle {

@@ -55,7 +55,7 @@ UnitChoice choose_unit(std::span<const RawReading> readings, std::optional<Tempe
 void take_readings(std::span<const RawReading> readings, TemperatureUnit unit, WeatherWork& work);
 
 /// The records of the one station that is meant, and how the file calls it. An error that lists the stations
-/// where there are several and none is harvested, or where the harvested one does not occur.
+/// where there are several and none is chosen, or where the chosen one does not occur.
 std::string pick_station(std::vector<Record>& records, std::size_t station_column, WeatherWork& work);
 
 /// Says how many values the keeper's own checks had failed.

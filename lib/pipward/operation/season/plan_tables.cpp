@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/detail/s_match_codes.h"
 #include "pipward/operation/place/detail/row_tables.h"
 #include "pipward/operation/season/detail/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
@@ -76,7 +77,7 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
         {{"lot", text, "", "Lot", "Pollen lot in stock that this way uses."},
          [](Way w) { return cell(w->lot); }},
         {{"s_match", text, "", "S-alleles",
-          "Compatibility of the donor's pollen with the style, by the S-alleles."},
+          "Compatibility of the donor's pollen with the style, by the S-alleles.", detail::s_match_codes()},
          [](Way w) { return text_cell(lineage::to_text(w->s_match)); }},
         {{"kinship", number, "0 to 1", "Kinship",
           "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
