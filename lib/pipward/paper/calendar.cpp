@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "pipward/paper/text.h"
+#include "pipward/record/reader_days.h"
 
 namespace pipward::paper {
 namespace {
@@ -90,8 +91,9 @@ std::string calendar_text(std::span<const CalendarEvent> events, const std::stri
     auto text = property("BEGIN", "VCALENDAR") + property("VERSION", "2.0") +
                 property("PRODID", "-//Pipward//Field calendar//EN") + property("CALSCALE", "GREGORIAN") +
                 property("X-WR-CALNAME", escaped(clean_text(orchard)));
+    const auto said = with_reader_days(wording, {});  // a calendar outlives the year
     for (const auto& event : events) {
-        text += event_text(event, as_of, wording);
+        text += event_text(event, as_of, said);
     }
     return text + property("END", "VCALENDAR");
 }

@@ -72,15 +72,15 @@ std::string best_html(const cross::CrossWay& way, const Speech& speech) {
     return element("span", "way", speech.around(season::way_words(way.way))) + chance_html(way, speech);
 }
 
-std::string last_day_html(Day from, Day to) {
-    const auto last = element("strong", "", iso_day_html(to));
-    return from == to ? last : span_html(iso_day_html(from), last);
+std::string last_day_html(Day from, Day to, const Speech& speech) {
+    const auto last = element("strong", "", day_html(to, speech));
+    return from == to ? last : span_html(day_html(from, speech), last);
 }
 
 std::string collect_html(const cross::CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.collect_from && way.collect_to) {
-        html += last_day_html(*way.collect_from, *way.collect_to);
+        html += last_day_html(*way.collect_from, *way.collect_to, speech);
     }
     if (way.lot) {
         html += element("span", "pair", speech.around(say("lot {}", name_html(*way.lot))));
@@ -91,8 +91,8 @@ std::string collect_html(const cross::CrossWay& way, const Speech& speech) {
     return html;
 }
 
-std::string use_html(const cross::CrossWay& way) {
-    return way.use_from && way.use_to ? last_day_html(*way.use_from, *way.use_to) : "";
+std::string use_html(const cross::CrossWay& way, const Speech& speech) {
+    return way.use_from && way.use_to ? last_day_html(*way.use_from, *way.use_to, speech) : "";
 }
 
 Sentence donor_flowers_words(int number) {
@@ -133,8 +133,8 @@ std::string other_ways_html(const Choice& choice, const Speech& speech) {
 SheetRow row_of(const Choice& choice, const Speech& speech) {
     const auto& way = *choice.chosen;
     const auto why = way.why.empty() ? "" : element("p", "", speech.plain(way.why));
-    return {{parents_html(way, speech), best_html(way, speech), collect_html(way, speech), use_html(way),
-             amounts_html(way, speech), match_html(way, speech)},
+    return {{parents_html(way, speech), best_html(way, speech), collect_html(way, speech),
+             use_html(way, speech), amounts_html(way, speech), match_html(way, speech)},
             why + other_ways_html(choice, speech)};
 }
 

@@ -25,7 +25,7 @@ std::string amount_html(const cross::PollenTask& task, const Speech& speech) {
 std::string keep_html(const cross::PollenTask& task, const Speech& speech) {
     auto html = speech.around(season::store_words(task.store));
     if (task.keep_until) {
-        html += element("span", "pair", speech.around(say("until {}", iso_day_html(*task.keep_until))));
+        html += element("span", "pair", speech.around(say("until {}", day_html(*task.keep_until, speech))));
     }
     return html;
 }

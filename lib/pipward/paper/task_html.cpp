@@ -73,8 +73,8 @@ std::string later_season_tag(const cross::PollenTask& task, Season season, const
 }
 
 std::string days_html(Day from, Day to, const Speech& speech) {
-    const auto last = element("strong", "", iso_work_day_html(to, speech));
-    return from == to ? last : span_html(iso_work_day_html(from, speech), last);
+    const auto last = element("strong", "", day_html(to, speech));
+    return from == to ? last : span_html(day_html(from, speech), last);
 }
 
 std::string tick_box(const Sentence& what, const Speech& speech) {

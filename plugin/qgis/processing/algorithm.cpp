@@ -14,6 +14,7 @@
 
 #include "compat.h"
 #include "finding_line.h"
+#include "pipward/record/reader_days.h"
 #include "pipward/value/finding.h"
 #include "processing/parameters.h"
 #include "processing/results.h"
@@ -52,7 +53,7 @@ operation::Run lent_run(QgsProcessingFeedback& feedback) {
     };
     run.cancelled = [&feedback] { return feedback.isCanceled(); };
     run.note = [&feedback](std::string_view line) { feedback.pushInfo(to_qt(line)); };
-    run.wording = host_wording;
+    run.wording = with_reader_days(host_wording, {});
     return run;
 }
 

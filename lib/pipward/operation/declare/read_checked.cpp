@@ -2,6 +2,7 @@
 #include "pipward/operation/declare/detail/read_checked.h"
 
 #include "pipward/operation/book/style_book.h"
+#include "pipward/record/reader_days.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -38,12 +39,12 @@ void add_findings(Outcome& outcome, const Findings& more) {
 }
 
 void write_results(const BookName& book, std::span<const Table> results, const Wording& wording) {
-    std::vector<Table> told;
+    std::vector<Table> kept;
     for (const auto& table : results) {
-        told.push_back(spoken(table, wording));
+        kept.push_back(spoken(table, with_stored_days(wording)));
     }
     try {
-        book::replace_results(book, told);
+        book::replace_results(book, kept);
     } catch (const Error& error) {
         auto findings = error.findings();
         if (error.trouble() == Trouble::access) {
