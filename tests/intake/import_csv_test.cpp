@@ -176,7 +176,7 @@ TEST(ImportCsv, MissingReadingsAreLeftOutAndCountedNeverZero) {
         barn());
     ASSERT_EQ(import.days.size(), 2u);
     EXPECT_EQ(to_iso(import.days[1].day), "2026-03-10");
-    const Finding* remark = finding(import, Level::notice, "8 line(s) without a reading");
+    const Finding* remark = finding(import, Level::notice, "8 lines without a reading");
     ASSERT_TRUE(remark);
     EXPECT_EQ(remark->row, "line 3");
 }

@@ -44,8 +44,8 @@ void expect_two_days(const WeatherImport& import) {
 TEST(ImportGhcn, LongFormWithoutAHeaderIsInTenthsAndFlaggedValuesAreRejected) {
     const auto import = import_ghcn(long_rows, hill());
     expect_two_days(import);
-    EXPECT_TRUE(has(import, Level::notice, "1 value(s) that failed a quality check"));
-    EXPECT_TRUE(has(import, Level::notice, "1 day(s) with only one of the two extremes"));
+    EXPECT_TRUE(has(import, Level::notice, "1 value that failed a quality check"));
+    EXPECT_TRUE(has(import, Level::notice, "1 day with only one of the two extremes"));
     EXPECT_NE(import.understood.text().find("tenths of a degree Celsius"), std::string::npos);
     EXPECT_NE(import.understood.text().find("XXW00000001"), std::string::npos);
     EXPECT_FALSE(has_errors(import.findings));
@@ -93,8 +93,8 @@ TEST(ImportGhcn, WideFormHonoursTheFlagsOfTheTemperaturesOnly) {
         "\"XXW00000001\",\"HILL, XX\",\"2026-03-03\",\"0.0\",\",,W,\",\"50.0\",\",I,W\",\"3.0\",\",,W\"\n",
         options);
     expect_two_days(import);
-    EXPECT_TRUE(has(import, Level::notice, "1 value(s) that failed a quality check"));
-    EXPECT_TRUE(has(import, Level::notice, "1 line(s) without a reading"));
+    EXPECT_TRUE(has(import, Level::notice, "1 value that failed a quality check"));
+    EXPECT_TRUE(has(import, Level::notice, "1 line without a reading"));
 }
 
 std::string wide_year(double scale, double offset) {

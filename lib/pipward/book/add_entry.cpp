@@ -8,6 +8,7 @@
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/named_layer.h"
 #include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/entry.h"
@@ -107,7 +108,7 @@ AddedRow write_row(detail::Session& session, OGRLayer& layer, const Entry& entry
 
 std::vector<AddedRow> write_and_remember(detail::Session& session, const std::string& location,
                                          std::span<const Entry> entries) {
-    auto& layer = detail::entry_layer(session, location, entries.front().table);
+    auto& layer = detail::named_layer(session, location, entries.front().table);
     const auto& table = entries.front().table;
     const auto before = detail::rows_in(session, table);
     std::vector<AddedRow> rows;
@@ -154,7 +155,7 @@ std::vector<AddedRow> rows_of_entries(const BookAt& book, const std::string& tab
     std::vector<AddedRow> rows;
     detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         rows.clear();
-        auto& layer = detail::entry_layer(session, book.location, table);
+        auto& layer = detail::named_layer(session, book.location, table);
         layer.ResetReading();
         for (OGRFeatureUniquePtr feature(layer.GetNextFeature()); feature != nullptr;
              feature.reset(layer.GetNextFeature())) {

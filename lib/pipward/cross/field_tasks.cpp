@@ -2,6 +2,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <functional>
+#include <iterator>
 #include <tuple>
 
 #include "pipward/cross/detail/tasks.h"
@@ -118,13 +120,20 @@ Sentence pollen_of(const WayOutlook& way) {
                                            : say("collected this spring, refrigerator");
 }
 
+/// Of several donors each by its name, unless the same is true of all.
 Sentence pollen_text(const GoalWork& work) {
-    const bool several = work.plan->donors.size() > 1;
-    std::vector<Sentence> texts;
-    for (const auto* way : work.ways) {
-        texts.push_back((several ? verbatim(way->row.donor + ": ") : Sentence{}) + pollen_of(*way));
+    std::vector<Sentence> pollen;
+    std::ranges::transform(work.ways, std::back_inserter(pollen),
+                           [](const WayOutlook* way) { return pollen_of(*way); });
+    if (std::ranges::adjacent_find(pollen, std::not_equal_to{}) == pollen.end()) {
+        return pollen.empty() ? Sentence{} : pollen.front();
     }
-    return joined(texts, verbatim("; "));
+    if (work.plan->donors.size() > 1) {
+        for (std::size_t i = 0; i < pollen.size(); ++i) {
+            pollen[i] = verbatim(work.ways[i]->row.donor + ": ") + pollen[i];
+        }
+    }
+    return joined(pollen, verbatim("; "));
 }
 
 FieldTask begin_task(const GoalWork& work, const PollinatedTree& tree, FieldWork what) {

@@ -126,11 +126,13 @@ std::vector<RawReading> whole_days(const LongDays& days, WeatherWork& work) {
         }
     }
     if (const auto half = days.size() - readings.size(); half > 0) {
-        work.findings.of_file({}, {Level::notice,
-                                   "TMIN, TMAX",
-                                   std::to_string(half),
-                                   say("{} day(s) with only one of the two extremes were left out.", half),
-                                   {}});
+        work.findings.of_file(
+            {}, {Level::notice,
+                 "TMIN, TMAX",
+                 std::to_string(half),
+                 half == 1 ? say("1 day with only one of the two extremes was left out.")
+                           : say("{} days with only one of the two extremes were left out.", half),
+                 {}});
     }
     return readings;
 }

@@ -218,12 +218,14 @@ class TableImport {
             read_row(records[i], dates[i], parse_day(dates[i].date, format), readings);
         }
         if (missing_ > 0) {
-            findings_.of_file(say("line {}", first_missing_),
-                              {Level::notice,
-                               "t_min, t_max",
-                               std::to_string(missing_),
-                               say("{} line(s) without a reading were left out, the first here.", missing_),
-                               {}});
+            findings_.of_file(
+                say("line {}", first_missing_),
+                {Level::notice,
+                 "t_min, t_max",
+                 std::to_string(missing_),
+                 missing_ == 1 ? say("1 line without a reading was left out.")
+                               : say("{} lines without a reading were left out, the first here.", missing_),
+                 {}});
         }
         if (readings.empty()) {
             findings_.error("t_min, t_max", {}, say("No line of the file has a day and both temperatures."),

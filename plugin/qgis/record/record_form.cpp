@@ -49,7 +49,7 @@ void RecordForm::build() {
     findings_->setObjectName(QStringLiteral("pipward_record_findings"));
 
     auto* day_row = new QHBoxLayout;
-    auto* day_label = new QLabel(tr("Day"));
+    auto* day_label = new QLabel(tr("Date"));
     day_label->setBuddy(day_);
     day_row->addWidget(day_label);
     day_row->addWidget(day_, 1);

@@ -172,11 +172,14 @@ std::string pick_station(std::vector<Record>& records, std::size_t station_colum
 void note_rejected(int rejected, WeatherWork& work) {
     if (rejected > 0) {
         work.findings.of_file(
-            {}, {Level::notice,
-                 "quality flag",
-                 std::to_string(rejected),
-                 say("{} value(s) that failed a quality check of the file's keeper were rejected.", rejected),
-                 {}});
+            {},
+            {Level::notice,
+             "quality flag",
+             std::to_string(rejected),
+             rejected == 1
+                 ? say("1 value that failed a quality check of the file's keeper was rejected.")
+                 : say("{} values that failed a quality check of the file's keeper were rejected.", rejected),
+             {}});
     }
 }
 

@@ -70,7 +70,7 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
          [](const LotRow& r) { return text_cell(r.course->lot->code); }},
         {{"cross", text, "", "Cross", "Code of the cross."},
          [](const LotRow& r) { return text_cell(r.course->lot->cross); }},
-        {{"seeds", whole, "", "Seeds", "When it was made."},
+        {{"seeds", whole, "", "Seeds", "Seeds of the lot when it was made."},
          [](const LotRow& r) { return whole_cell(r.course->lot->seeds); }},
         {{"left", whole, "", "Left", "Seeds that are still in the lot."},
          [](const LotRow& r) { return whole_cell(seed::on_hand(*r.course)); }},
