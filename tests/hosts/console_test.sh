@@ -349,7 +349,7 @@ days_read_alike_in_sentences_and_in_columns() {
     sed 's/<[^>]*>//g; s/<!--.*-->//' made/season-sheet.html >plain
     ! grep -E '[0-9]{4}-[0-9]{2}-[0-9]{2}' plain || fail "a day as programs write it stands on the sheet"
     run 0 season-plan book.gpkg --as-of 2026-03-20 --keep no --format json
-    shows "Season 2026 as of 2026-03-20"
+    says "Season 2026 as of 2026-03-20"
     python3 - <<'END' || fail "the book keeps days as people read them"
 import sqlite3
 texts = [row[0] for row in sqlite3.connect("book.gpkg").execute("select why from pollen_task")]
