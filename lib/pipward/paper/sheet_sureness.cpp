@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 
 #include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/html.h"
@@ -77,13 +78,14 @@ std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
 
 Sentence weather_text(const bloom::BloomForecast& forecast) {
     const auto after = long_day(forecast.as_of);
-    return forecast.members.size() == 1
+    const std::set<Season> lent(forecast.members.begin(), forecast.members.end());
+    return lent.size() == 1
                ? say("Weather after {} is not known: one past season replaces it, so bloom is given as "
                      "prediction intervals. Plan again after new weather or a bloom observation.",
                      after)
                : say("Weather after {} is not known: {} past seasons replace it, so bloom is given as "
                      "prediction intervals. Plan again after new weather or a bloom observation.",
-                     after, forecast.members.size());
+                     after, lent.size());
 }
 
 Sentence assumptions_text(const cross::CrossingAssumptions& a) {
