@@ -57,8 +57,8 @@ std::vector<MapRow> map_rows(const Orchard& orchard, std::set<place::RowName> na
         }
     }
     for (const auto& line : place::tree_lines(orchard, plane, &names)) {
-        if (line.line.size() > 1) {
-            rows.push_back({line.name.second, line.line, line.name.first});
+        if (line.at.size() > 1) {
+            rows.push_back({line.name.second, line.at, line.name.first});
         }
     }
     return rows;
