@@ -10,6 +10,7 @@
 
 #include "pipward/book/detail/create_tables.h"
 #include "pipward/book/detail/describe.h"
+#include "pipward/book/detail/lookup_indexes.h"
 #include "pipward/book/detail/ogr_session.h"
 #include "pipward/book/detail/relations.h"
 #include "pipward/book/detail/schema_version.h"
@@ -61,6 +62,7 @@ void create_all(Session& session, const BookForm& form) {
     if (!session.server) {
         write_relations(session, form.schema);
     }
+    ensure_lookup_indexes(session);
     detail::write_version(session, detail::our_version);
 }
 
