@@ -6,6 +6,7 @@
 
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_journal.h"
+#include "pipward/book/detail/entry_reading.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/row_count.h"
@@ -128,7 +129,15 @@ EntryAdded add_entry(const BookAt& book, const Entry& entry, Day as_of, Patience
     in_one_change(
         book,
         [&](const BookAt& held) {
-            added = add_entries(held, read_book(held), std::span(&entry, 1), as_of, patience);
+            const std::span one(&entry, 1);
+            const auto part = detail::read_for_entry(held, entry);
+            if (part) {
+                added = add_entries(held, *part, one, as_of, patience);
+            }
+            // The names that were meant are in the rest of the book.
+            if (!part || has_errors(added.findings.front())) {
+                added = add_entries(held, detail::read_without_weather(held), one, as_of, patience);
+            }
         },
         patience);
     if (has_errors(added.findings.front())) {
