@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <tuple>
 
@@ -28,53 +26,15 @@ struct GoalWork {
     std::vector<const WayOutlook*> ways;  // those that the plan follows
     Day from;
     Day to;
-    bool together = true;  // one pass serves every member of a blend
 };
-
-struct Days {
-    Day from;
-    Day to;
-};
-
-std::vector<const WayOutlook*> followed(const DonorPlan& donor) {
-    std::vector<const WayOutlook*> ways;
-    for (const auto& way : donor.ways) {
-        if (worth_doing(way)) {
-            ways.push_back(&way);
-        }
-    }
-    return ways;
-}
 
 std::vector<const WayOutlook*> followed(const GoalPlan& plan) {
     std::vector<const WayOutlook*> ways;
     for (const auto& donor : plan.donors) {
-        const auto of_donor = followed(donor);
+        const auto of_donor = detail::followed(donor);
         ways.insert(ways.end(), of_donor.begin(), of_donor.end());
     }
     return ways;
-}
-
-// Days on which one or another of these has pollen.
-Days union_of(const std::vector<const WayOutlook*>& ways) {
-    Days days{*ways.front()->row.use_from, *ways.front()->row.use_to};
-    for (const auto* way : ways) {
-        days.from = std::min(days.from, *way->row.use_from);
-        days.to = std::max(days.to, *way->row.use_to);
-    }
-    return days;
-}
-
-// Days on which every donor has pollen, as a blend needs it; backwards where there are none.
-Days common_days(const GoalPlan& plan, Days all) {
-    for (const auto& donor : plan.donors) {
-        if (const auto ways = followed(donor); !ways.empty()) {
-            const auto days = union_of(ways);
-            all.from = std::max(all.from, days.from);
-            all.to = std::min(all.to, days.to);
-        }
-    }
-    return all;
 }
 
 // Each donor of a blend is in every flower; a lot and what makes up for it share the flowers of one donor.
@@ -101,28 +61,106 @@ std::vector<PollinatedTree> pollinated_trees(const std::vector<bloom::TreeBloom>
     return pollinated;
 }
 
-Sentence pollen_of(const WayOutlook& way) {
-    if (way.lot) {
-        return say("lot {}", way.lot->lot->code);
-    }
-    switch (way.row.way) {
-        case PollenWay::same_day:
-            return say("fresh");
-        case PollenWay::forced_branch:
-            return say("from a forced branch");
-        case PollenWay::kept_this_spring:
-        case PollenWay::kept_from_last_year:
-            break;
-    }
-    return way.row.store == Store::freezer ? say("collected this spring, freezer")
-                                           : say("collected this spring, refrigerator");
+PollenShare share_of(const WayOutlook& way) {
+    return {way.row.donor, way.row.lot, way.row.way, way.row.store.value_or(Store::room), way.row.flowers,
+            way.row.insurance};
 }
 
-Sentence pollen_text(const GoalWork& work) {
-    const bool several = work.plan->donors.size() > 1;
+struct SharesOfDonor {
+    std::vector<PollenShare> left;         // in the order of use
+    std::optional<PollenShare> insurance;  // for what is not in hand
+};
+
+SharesOfDonor shares_of(const DonorPlan& donor) {
+    SharesOfDonor shares;
+    for (const auto& way : donor.ways) {
+        if (worth_doing(way)) {
+            shares.left.push_back(share_of(way));
+        } else if (way.row.insurance) {
+            shares.insurance = share_of(way);
+        }
+    }
+    return shares;
+}
+
+// Flowers of one tree are served one donor after the other, each from its lots in the order of their use.
+class PollenShares {
+  public:
+    explicit PollenShares(const GoalPlan& plan) {
+        for (const auto& donor : plan.donors) {
+            donors_.push_back(shares_of(donor));
+        }
+    }
+
+    std::vector<PollenShare> take(int flowers) {
+        std::vector<PollenShare> taken;
+        for (auto& donor : donors_) {
+            take_of(donor, flowers, taken);
+        }
+        return taken;
+    }
+
+  private:
+    static void take_of(SharesOfDonor& donor, int flowers, std::vector<PollenShare>& taken) {
+        int doubtful = 0;
+        for (auto& share : donor.left) {
+            const int now = std::min(share.flowers, flowers);
+            if (now > 0) {
+                taken.push_back(share);
+                taken.back().flowers = now;
+                share.flowers -= now;
+                flowers -= now;
+                doubtful += share.lot ? 0 : now;
+            }
+        }
+        if (donor.insurance && doubtful > 0) {
+            taken.push_back(*donor.insurance);
+            taken.back().flowers = doubtful;
+        }
+    }
+
+    std::vector<SharesOfDonor> donors_;
+};
+
+Sentence pollen_of(const PollenShare& share) {
+    if (share.lot) {
+        return say("lot {}", *share.lot);
+    }
+    if (share.way == PollenWay::forced_branch) {
+        return say("from a forced branch");
+    }
+    switch (share.store) {
+        case Store::room:
+            return say("fresh");
+        case Store::refrigerator:
+            return say("collected this spring, refrigerator");
+        case Store::freezer:
+        case Store::deep_freezer:
+            break;
+    }
+    return say("collected this spring, freezer");
+}
+
+bool has_one_share(const std::vector<PollenShare>& shares, const std::string& donor) {
+    return std::ranges::count_if(shares, [&](const PollenShare& share) {
+               return share.donor == donor && !share.insurance;
+           }) == 1;
+}
+
+Sentence share_text(const PollenShare& share, const std::vector<PollenShare>& shares, bool blend) {
+    auto text = pollen_of(share);
+    if (share.insurance) {
+        text = say("if that fails: {}", text);
+    } else if (!has_one_share(shares, share.donor)) {
+        text = share.flowers == 1 ? say("{} for 1 flower", text) : say("{} for {} flowers", text, share.flowers);
+    }
+    return (blend ? verbatim(share.donor + ": ") : Sentence{}) + text;
+}
+
+Sentence pollen_text(const std::vector<PollenShare>& shares, bool blend) {
     std::vector<Sentence> texts;
-    for (const auto* way : work.ways) {
-        texts.push_back((several ? verbatim(way->row.donor + ": ") : Sentence{}) + pollen_of(*way));
+    for (const auto& share : shares) {
+        texts.push_back(share_text(share, shares, blend));
     }
     return joined(texts, verbatim("; "));
 }
@@ -136,7 +174,6 @@ FieldTask begin_task(const GoalWork& work, const PollinatedTree& tree, FieldWork
     task.tree = tree.bloom.tree->label;
     task.at = tree.bloom.tree->at;
     task.flowers = tree.flowers;
-    task.pollen = pollen_text(work);
     return task;
 }
 
@@ -161,11 +198,14 @@ FieldTask bag_task(const GoalWork& work, const PollinatedTree& tree) {
     return task;
 }
 
+bool by_median(const GoalWork& work) {
+    return std::ranges::any_of(work.ways, [](const auto* way) { return way->row.use_by_median; });
+}
+
 Sentence when_text(const GoalWork& work) {
-    const bool by_median = std::ranges::any_of(work.ways, &WayOutlook::by_median);
     const auto from = to_iso(work.from);
     const auto to = to_iso(work.to);
-    return by_median
+    return by_median(work)
                ? say("Flowers are receptive from about {} to {}: medians, still too uncertain for a safe "
                      "day.",
                      from, to)
@@ -173,13 +213,16 @@ Sentence when_text(const GoalWork& work) {
                      from, to, percent_text(work.bench->assumptions.risk));
 }
 
-FieldTask pollinate_task(const GoalWork& work, const PollinatedTree& tree) {
+FieldTask pollinate_task(const GoalWork& work, const PollinatedTree& tree, PollenShares& pollen) {
     auto task = begin_task(work, tree, FieldWork::pollinate);
+    task.shares = pollen.take(tree.flowers);
+    task.pollen = pollen_text(task.shares, work.plan->donors.size() > 1);
+    task.by_median = by_median(work);
     set_days(task, work, work.from, work.to);
     task.why = say("Open the bag, pollinate every stigma, close it again; tag with cross, date and number of "
                    "flowers.") +
                verbatim(" ") + when_text(work);
-    if (!work.together) {
+    if (!work.plan->together) {
         task.why += verbatim(" ") + say("The donors' pollen is not available on the same day: pollinate some "
                                         "flowers with each, and tag them separately.");
     }
@@ -195,15 +238,16 @@ FieldTask unbag_task(const GoalWork& work, const PollinatedTree& tree) {
 }
 
 std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
-    GoalWork work{&bench, &plan, followed(plan), {}, {}, true};
+    GoalWork work{&bench, &plan, followed(plan), {}, {}};
     if (plan.next_season || work.ways.empty()) {
         return std::nullopt;
     }
-    const auto all = union_of(work.ways);
-    const auto common = common_days(plan, all);
-    work.together = common.from <= common.to;
-    work.from = work.together ? common.from : all.from;
-    work.to = work.together ? common.to : all.to;
+    work.from = *work.ways.front()->row.use_from;
+    work.to = *work.ways.front()->row.use_to;
+    for (const auto* way : work.ways) {
+        work.from = std::min(work.from, *way->row.use_from);
+        work.to = std::max(work.to, *way->row.use_to);
+    }
     return work;
 }
 
@@ -222,11 +266,12 @@ void add_unbagging(std::vector<FieldTask>& tasks, const GoalWork& work, const Po
 
 void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
     const auto& trees = work.bench->stock.trees.at(work.plan->goal->seed_parent);
+    PollenShares pollen(*work.plan);
     for (const auto& tree : pollinated_trees(trees, flowers_of(*work.plan))) {
         if (!is_bagged(work, tree.bloom.tree->label)) {
             tasks.push_back(bag_task(work, tree));
         }
-        tasks.push_back(pollinate_task(work, tree));
+        tasks.push_back(pollinate_task(work, tree, pollen));
         add_unbagging(tasks, work, tree);
     }
 }
@@ -237,7 +282,7 @@ void add_left_unbagging(std::vector<FieldTask>& tasks, const Bench& bench, const
     if (plan.next_season || trees == bench.stock.trees.end()) {
         return;
     }
-    const GoalWork work{&bench, &plan, {}, {}, {}, true};
+    const GoalWork work{&bench, &plan, {}, {}, {}};
     for (const auto& bloom : trees->second) {
         const bool told = std::ranges::any_of(tasks, [&](const FieldTask& task) {
             return task.work == FieldWork::unbag && task.cross == plan.goal->code &&

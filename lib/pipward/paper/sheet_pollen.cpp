@@ -32,9 +32,11 @@ std::string keep_html(const cross::PollenTask& task, const Speech& speech) {
 
 SheetRow row_of(const cross::PollenTask& task, Season season, const Speech& speech) {
     const auto later = later_season_tag(task, season, speech);
+    const auto second =
+        task.insurance ? element("span", "tag soon", speech.plain(say("second way"))) : std::string{};
     return {{tick_box(say("pollen of {}", task.donor), speech),
-             days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
-             work_html(task, speech), amount_html(task, speech), keep_html(task, speech),
+             days_html(task.do_from, task.do_to, task.by_median, speech) + " " + urgency_tag(task.urgency, speech),
+             work_html(task, speech) + second, amount_html(task, speech), keep_html(task, speech),
              names_html(task.for_crosses) + (later.empty() ? "" : " " + later)},
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }

@@ -15,7 +15,7 @@ namespace {
 std::string days_of(const WorkLine& line, const Speech& speech) {
     std::string html;
     if (line.from && line.to) {
-        html = detail::days_html(*line.from, *line.to, speech);
+        html = detail::days_html(*line.from, *line.to, line.by_median, speech);
     } else if (line.from) {
         html = speech.around(say("from {}", detail::iso_work_day_html(*line.from, speech)));
     }

@@ -45,11 +45,23 @@ struct PollenNeed {
 /// Donor flowers planned from each lot so far, by code.
 using LotLedger = std::map<std::string, double>;
 
-/// Chooses the ways to follow, fills amounts and verdicts, and leaves each way once, the chosen first, then
-/// by chance. A lot that is too small is followed as far as it goes, and the best other way covers the rest:
-/// then a way may stand twice and two ways are `best`. `before` is what earlier goals take from the lots,
-/// `taken` is added to.
+/// Donor flowers and pollen for the way's flowers, at the germination on its last day of use.
+void fill_amounts(WayOutlook& way, const PollenNeed& need);
+
+/// Chooses the ways to follow, fills amounts, and leaves each way once, the chosen first, then by chance. Lots
+/// are followed as far as they go, one after the other, and the best other way covers the rest: then a way may
+/// stand more than once and several ways are `best`. `before` is what earlier goals take from the lots, `taken`
+/// is added to.
 void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const LotLedger& before,
                  LotLedger& taken);
+
+/// Follows `to` in the place of `from`; both are of `ways`, which are put in order again.
+void follow_instead(std::vector<WayOutlook>& ways, WayOutlook& from, WayOutlook& to);
+
+/// The followed ways first, in their turn, then a second way, then by chance.
+void put_in_order(std::vector<WayOutlook>& ways);
+
+/// Verdicts and reasons, when days, stores and amounts are decided.
+void finish_ways(std::vector<WayOutlook>& ways, const PollenNeed& need);
 
 }  // namespace pipward::cross::detail
