@@ -68,6 +68,23 @@ std::vector<season::FieldWorkItem> work_of(const std::vector<CrossRow>& rows, co
     return work;
 }
 
+/// Fruit set by genus where any was counted.
+std::vector<FigureRow> figure_rows(const seed::Learned& learned) {
+    std::vector<FigureRow> rows;
+    for (const auto& [genus, set] : learned.fruit_set_of_genus) {
+        rows.push_back({genus.empty() ? say("fruit set of pollinated flowers")
+                                      : say("fruit set of pollinated flowers, {}", genus),
+                        &set});
+    }
+    if (rows.empty()) {
+        rows.push_back({say("fruit set of pollinated flowers"), &learned.fruit_set});
+    }
+    rows.push_back({say("spread of fruit set between crosses"), &learned.fruit_set_sd});
+    rows.push_back({say("sound seeds per fruit"), &learned.seeds_per_fruit, 1, "seeds"});
+    rows.push_back({say("germination of seeds"), &learned.germination});
+    return rows;
+}
+
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
@@ -77,9 +94,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto learned = seed::learn(reading.orchard, request.as_of, {});
     const auto crosses = cross_rows(request, wanted, tallies, reading.orchard);
     const auto lots = lot_rows(request, wanted, courses, learned.germination.used);
-    const std::vector<FigureRow> figures{{say("fruit set of pollinated flowers"), &learned.fruit_set},
-                                         {say("sound seeds per fruit"), &learned.seeds_per_fruit, 1, "seeds"},
-                                         {say("germination of seeds"), &learned.germination}};
+    const auto figures = figure_rows(learned);
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = {seed_status_table.of(crosses), seed_on_hand_table.of(lots),

@@ -108,7 +108,7 @@ const std::vector<ColumnOf<FigureRow>>& figure_columns() {
          [](const FigureRow& r) {
              return r.figure->counted > 0 ? number_cell(r.scale * r.figure->yours, 1) : Cell{};
          }},
-        {{"counted", whole, "", "Counted", "Flowers, fruits or seeds that it counted."},
+        {{"counted", whole, "", "Counted", "Flowers, crosses, fruits or seeds that it counted."},
          [](const FigureRow& r) { return whole_cell(r.figure->counted); }},
         {{"used", number, "as stated", "Used", "Both together: used in the season plan."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->used, 1); }},
