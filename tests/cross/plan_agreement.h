@@ -81,7 +81,8 @@ class PlanReader {
     void read_lot(const Way& way) {
         const auto* lot = book_.pollen_lot(*way.lot);
         need(lot != nullptr, of(way) + ": no such lot");
-        need(way.why.text().find("Lot " + *way.lot) != std::string::npos, of(way) + ": its reason is of another lot");
+        need(way.why.text().find("Lot " + *way.lot) != std::string::npos,
+             of(way) + ": its reason is of another lot");
         need(way.why.text().find(to_iso(*way.use_to)) != std::string::npos,
              of(way) + ": its germination is of another day than the last of use");
         need(way.donor_flowers == 0, of(way) + ": a lot and flowers to collect");
@@ -110,7 +111,8 @@ class PlanReader {
             }
             need(way.insurance || (task.do_from <= *way.use_from && *way.use_to <= task.do_to),
                  of(way) + ": used on days of no work");
-            need(!way.use_by_median || way.insurance || task.by_median, of(way) + ": a median in one line only");
+            need(!way.use_by_median || way.insurance || task.by_median,
+                 of(way) + ": a median in one line only");
         }
     }
 
@@ -141,7 +143,8 @@ class PlanReader {
         need(goal != nullptr && goal->seed_parent == task.seed_parent && goal->pollen_parent == task.donor,
              task.cross + ": other parents than its goal");
         const auto* tree = book_.tree(task.tree);
-        need(tree != nullptr && tree->accession == task.seed_parent, task.tree + " is no tree of the seed parent");
+        need(tree != nullptr && tree->accession == task.seed_parent,
+             task.tree + " is no tree of the seed parent");
         for (const auto& share : task.shares) {
             read_share(task, share);
         }
@@ -164,8 +167,8 @@ class PlanReader {
         }
         // A cross of this season for which pollen is frozen now has no row of the next.
         if (task.season_of_use == plan_.season) {
-            need(flowers == task.flowers, fmt::format("{}: {} flowers of the ways, {} of the task", task.donor,
-                                                      flowers, task.flowers));
+            need(flowers == task.flowers, fmt::format("{}: {} flowers of the ways, {} of the task",
+                                                      task.donor, flowers, task.flowers));
             need(std::abs(milligrams - task.mass.value) < 1e-6, task.donor + ": other amounts of pollen");
         }
     }
@@ -175,8 +178,8 @@ class PlanReader {
             if (is_planned(way) && way.best && way.season == plan_.season) {
                 const auto found = shared_.find({way.cross, way.donor, way.lot.value_or(""), way.way});
                 const int at_trees = found == shared_.end() ? 0 : found->second;
-                need(at_trees == way.flowers, fmt::format("{}: {} flowers, {} at the trees", of(way),
-                                                          way.flowers, at_trees));
+                need(at_trees == way.flowers,
+                     fmt::format("{}: {} flowers, {} at the trees", of(way), way.flowers, at_trees));
             }
         }
     }

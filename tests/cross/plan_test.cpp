@@ -353,7 +353,8 @@ TEST(Plan, SaysWhenTheDonorsFlowersAreOver) {
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").verdict, Verdict::impossible);
     EXPECT_TRUE(says(best_way(plan, "C1").why, "has been over since about"));
-    EXPECT_TRUE(says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "no pollen can be stored for 2027"));
+    EXPECT_TRUE(
+        says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "no pollen can be stored for 2027"));
     EXPECT_EQ(best_way(plan, "N1").way, PollenWay::kept_this_spring);
 }
 

@@ -60,9 +60,9 @@ TEST(PooledLots, TheLineOfTheWorkNamesEachLotAndItsShare) {
     made.lot("P2", "Late", "2025-05-21", Store::freezer, 200).test("P2", "2026-03-20", 200, 160);
     const auto plan = made.plan();
     const auto ways = followed(plan, "C1");
-    EXPECT_EQ(pollination(plan).pollen.text(),
-              "lot P1 for " + std::to_string(ways[0].flowers) + " flowers; lot P2 for " +
-                  std::to_string(ways[1].flowers) + " flowers");
+    EXPECT_EQ(pollination(plan).pollen.text(), "lot P1 for " + std::to_string(ways[0].flowers) +
+                                                   " flowers; lot P2 for " + std::to_string(ways[1].flowers) +
+                                                   " flowers");
 }
 
 TEST(PooledLots, TheOldestThatStillGerminatesGoesFirst) {

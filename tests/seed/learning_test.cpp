@@ -15,7 +15,8 @@ const Day today = make_day({2025, 12, 1}).value();
 
 class CountedOrchard {
   public:
-    CountedOrchard& accession(const std::string& name, const std::string& species, const std::string& alleles) {
+    CountedOrchard& accession(const std::string& name, const std::string& species,
+                              const std::string& alleles) {
         Accession made;
         made.name = name;
         made.species = species;
@@ -70,8 +71,8 @@ TEST(LearnedSet, ABlendOfWhichOneMemberIsAcceptedTeaches) {
     EXPECT_EQ(learn(made.orchard, today, {}).fruit_set.counted, 80);
 }
 
-// Sets drawn with a standard deviation of 0.05 and of 0.20 by a generator with a fixed start: many crosses move
-// the handbook's 0.12 to what they have.
+// Sets drawn with a standard deviation of 0.05 and of 0.20 by a generator with a fixed start: many crosses
+// move the handbook's 0.12 to what they have.
 TEST(LearnedSet, TheSpreadBetweenCrossesIsFound) {
     for (const double sd : {0.05, 0.20}) {
         std::mt19937 draw(7);

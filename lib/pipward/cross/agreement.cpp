@@ -54,7 +54,8 @@ int days_to_ready(const WayOutlook& way) {
     return way.row.store == Store::room ? fresh_from_days : drying_days;
 }
 
-// What is collected after this is too late for the days of use, and fresh pollen collected before them is old.
+// What is collected after this is too late for the days of use, and fresh pollen collected before them is
+// old.
 void narrow_collecting(WayOutlook& way) {
     if (!way.row.collect_to) {
         return;

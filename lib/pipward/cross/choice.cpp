@@ -112,7 +112,8 @@ struct Lots {
     LotLedger& taken;
 };
 
-// Lots as far as they go, then what makes up for them; the likeliest way is followed even where it is no good.
+// Lots as far as they go, then what makes up for them; the likeliest way is followed even where it is no
+// good.
 void follow_until_covered(std::vector<WayOutlook>& ways, const PollenNeed& need, Lots lots) {
     PollenNeed rest = need;
     for (int turn = 1; turn == 1 || rest.flowers > 0; ++turn) {

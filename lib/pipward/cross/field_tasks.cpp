@@ -1,24 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <map>
+#include <set>
 #include <tuple>
 
 #include "pipward/cross/detail/tasks.h"
+#include "pipward/cross/detail/tree_shares.h"
 #include "pipward/cross/detail/why.h"
 
 namespace pipward::cross::detail {
 namespace {
 
-// So many flowers are pollinated on one tree before a second is taken; bags are hung within so many days
-// before the first flower opens and may stay on for so many days after the last petal. Common practice, no
-// source.
-constexpr int flowers_a_tree = 100;
+// Bags are hung within so many days before the first flower opens and may stay on for so many days after the
+// last petal. Common practice, no source.
 constexpr int bagging_days = 7;
 constexpr int unbagging_days = 14;
-
-struct PollinatedTree {
-    bloom::TreeBloom bloom;
-    int flowers = 0;
-};
 
 struct GoalWork {
     const Bench* bench = nullptr;
@@ -50,20 +46,9 @@ int flowers_of(const GoalPlan& plan) {
     return most;
 }
 
-std::vector<PollinatedTree> pollinated_trees(const std::vector<bloom::TreeBloom>& trees, int flowers) {
-    const int wanted = (flowers + flowers_a_tree - 1) / flowers_a_tree;
-    const int count = std::clamp(wanted, 1, static_cast<int>(trees.size()));
-    std::vector<PollinatedTree> pollinated;
-    pollinated.reserve(count);
-    for (int i = 0; i < count; ++i) {
-        pollinated.push_back({trees[i], flowers / count + (i < flowers % count ? 1 : 0)});
-    }
-    return pollinated;
-}
-
 PollenShare share_of(const WayOutlook& way) {
-    return {way.row.donor, way.row.lot, way.row.way, way.row.store.value_or(Store::room), way.row.flowers,
-            way.row.insurance};
+    return {way.row.donor,   way.row.lot,      way.row.way, way.row.store.value_or(Store::room),
+            way.row.flowers, way.row.insurance};
 }
 
 struct SharesOfDonor {
@@ -152,7 +137,8 @@ Sentence share_text(const PollenShare& share, const std::vector<PollenShare>& sh
     if (share.insurance) {
         text = say("if that fails: {}", text);
     } else if (!has_one_share(shares, share.donor)) {
-        text = share.flowers == 1 ? say("{} for 1 flower", text) : say("{} for {} flowers", text, share.flowers);
+        text =
+            share.flowers == 1 ? say("{} for 1 flower", text) : say("{} for {} flowers", text, share.flowers);
     }
     return (blend ? verbatim(share.donor + ": ") : Sentence{}) + text;
 }
@@ -264,10 +250,39 @@ void add_unbagging(std::vector<FieldTask>& tasks, const GoalWork& work, const Po
     }
 }
 
-void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
-    const auto& trees = work.bench->stock.trees.at(work.plan->goal->seed_parent);
+BegunTrees begun_trees(const GoalWork& work) {
+    const auto& cross = work.plan->goal->code;
+    BegunTrees begun;
+    for (const auto& bloom : work.bench->stock.trees.at(work.plan->goal->seed_parent)) {
+        const auto& label = bloom.tree->label;
+        if (work.bench->stock.done.pollinated.contains({cross, label})) {
+            begun.pollinated.insert(label);
+        } else if (is_bagged(work, label)) {
+            begun.bagged.insert(label);
+        }
+    }
+    return begun;
+}
+
+// What was pollinated in this spring cannot be pollinated for another cross.
+std::map<std::string, int> flowers_taken(const Bench& bench) {
+    const Day first = anchor_of(bench.forecast->season, bench.forecast->hemisphere) + season_first;
+    std::map<std::string, int> taken;
+    for (const auto& work : bench.orchard->pollinations) {
+        if (work.pollinated_on >= first && work.pollinated_on <= bench.stock.as_of &&
+            work.pass.value_or(1) == 1) {
+            taken[work.tree] += work.flowers;
+        }
+    }
+    return taken;
+}
+
+void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work, std::map<std::string, int>& planned) {
+    const auto& stock = work.bench->stock;
+    const auto& trees = stock.trees.at(work.plan->goal->seed_parent);
     PollenShares pollen(*work.plan);
-    for (const auto& tree : pollinated_trees(trees, flowers_of(*work.plan))) {
+    for (const auto& tree :
+         spread_over_trees(trees, flowers_of(*work.plan), stock.as_of, begun_trees(work), planned)) {
         if (!is_bagged(work, tree.bloom.tree->label)) {
             tasks.push_back(bag_task(work, tree));
         }
@@ -299,9 +314,10 @@ void add_left_unbagging(std::vector<FieldTask>& tasks, const Bench& bench, const
 
 std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPlan>& goals) {
     std::vector<FieldTask> tasks;
+    auto planned = flowers_taken(bench);
     for (const auto& plan : goals) {
         if (const auto work = work_of(bench, plan)) {
-            add_tasks(tasks, *work);
+            add_tasks(tasks, *work, planned);
         }
         add_left_unbagging(tasks, bench, plan);
     }

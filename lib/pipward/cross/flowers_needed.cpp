@@ -70,7 +70,9 @@ double chance_of_too_few(int wanted, double flowers, const std::vector<PerFlower
 
 // The chance of too few falls with every flower more: doubled until it is small enough, then halved between.
 int flowers_of_many_sets(int wanted, const std::vector<PerFlower>& crosses, double sure) {
-    const auto enough = [&](double flowers) { return chance_of_too_few(wanted, flowers, crosses) <= 1 - sure; };
+    const auto enough = [&](double flowers) {
+        return chance_of_too_few(wanted, flowers, crosses) <= 1 - sure;
+    };
     double too_few = 0;
     double flowers = std::max(1, wanted);
     while (flowers < most_flowers && !enough(flowers)) {

@@ -85,8 +85,8 @@ bool can_serve(const Gathering& gathering, const CrossWay& row) {
 
 Draft& draft_for(std::vector<Draft>& drafts, const Asker& asker) {
     const auto& row = asker.way->row;
-    const auto found = std::ranges::find_if(
-        drafts, [&](const Draft& draft) { return can_serve(draft.gathering, row); });
+    const auto found =
+        std::ranges::find_if(drafts, [&](const Draft& draft) { return can_serve(draft.gathering, row); });
     if (found != drafts.end()) {
         return *found;
     }

@@ -52,13 +52,15 @@ Sentence forced_text(const WayOutlook& way) {
     const auto drying = days_text(drying_days);
     const auto success = percent_text(forcing_success);
     if (!way.row.collect_to) {
-        return say("A branch is cut: about {} in water at about 20 °C until the anthers open, then {} of "
-                   "drying. Yields pollen in about {} of cases.",
-                   room, drying, success);
+        return say(
+            "A branch is cut: about {} in water at about 20 °C until the anthers open, then {} of "
+            "drying. Yields pollen in about {} of cases.",
+            room, drying, success);
     }
-    return say("Cut branches from {} to {} and force them in water at about 20 °C: about {} until the anthers "
-               "open, then {} of drying. Yields pollen in about {} of cases.",
-               to_iso(*way.row.collect_from), to_iso(*way.row.collect_to), room, drying, success);
+    return say(
+        "Cut branches from {} to {} and force them in water at about 20 °C: about {} until the anthers "
+        "open, then {} of drying. Yields pollen in about {} of cases.",
+        to_iso(*way.row.collect_from), to_iso(*way.row.collect_to), room, drying, success);
 }
 
 }  // namespace

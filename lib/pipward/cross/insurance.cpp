@@ -18,8 +18,7 @@ WayOutlook* way_that(std::vector<WayOutlook>& ways, Fits fits) {
 }
 
 bool is_doubtful(const WayOutlook& way) {
-    const bool collected =
-        way.row.way == PollenWay::same_day || way.row.way == PollenWay::kept_this_spring;
+    const bool collected = way.row.way == PollenWay::same_day || way.row.way == PollenWay::kept_this_spring;
     return worth_doing(way) && !way.lot && collected && way.row.chance.value < good_chance;
 }
 
@@ -56,16 +55,17 @@ Sentence insurance_text(const WayOutlook& first, const WayOutlook& branch, doubl
     const auto to = percent_text(first.row.chance.value + gain);
     const auto more = static_cast<int>(std::lround(gain * seedlings));
     const auto room = days_text(branch.days_in_the_room);
-    return say("A second way, in case the first fails: it raises the probability from {} to {}, worth about {} "
-               "of {} wanted seedlings, and costs {} flower buds on cut branches and fresh water every two days "
-               "for about {}.",
-               from, to, more, seedlings, branch.row.donor_flowers, room);
+    return say(
+        "A second way, in case the first fails: it raises the probability from {} to {}, worth about {} "
+        "of {} wanted seedlings, and costs {} flower buds on cut branches and fresh water every two days "
+        "for about {}.",
+        from, to, more, seedlings, branch.row.donor_flowers, room);
 }
 
 void insure(const Bench& bench, DonorPlan& donor) {
     auto* first = way_that(donor.ways, is_doubtful);
-    auto* branch = way_that(
-        donor.ways, [&](const WayOutlook& way) { return is_ready(way, bench.stock.as_of); });
+    auto* branch =
+        way_that(donor.ways, [&](const WayOutlook& way) { return is_ready(way, bench.stock.as_of); });
     if (first == nullptr || branch == nullptr) {
         return;
     }

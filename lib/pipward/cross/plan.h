@@ -72,8 +72,8 @@ struct CrossWay {
     /// cover the rest are marked too: their `flowers` are those of the goal together. Where nothing works the
     /// likeliest is marked, and no work is planned on it.
     bool best = false;
-    /// A second way besides the followed ones, in case they fail: it raises the chance by so much that it pays
-    /// its work, and cannot wait any longer.
+    /// A second way besides the followed ones, in case they fail: it raises the chance by so much that it
+    /// pays its work, and cannot wait any longer.
     bool insurance = false;
 };
 
@@ -149,7 +149,7 @@ struct FieldTask {
     Day do_from;                            ///< never before the day of the plan, unless it is too late
     Day do_to;                              ///< last day of use
     int flowers = 0;                        ///< to be worked at this tree
-    std::vector<PollenShare> shares;   ///< of its flowers, by donor and in the order of use
+    std::vector<PollenShare> shares;        ///< of its flowers, by donor and in the order of use
     /// The shares in words: "lot P-2025-03", "collected this spring, refrigerator", "fresh".
     Sentence pollen;
     bool by_median = false;            ///< the last day of pollination is a median
@@ -169,8 +169,8 @@ struct CrossingAssumptions {
     double flowers_per_donor_flower = 5;
     Milligrams pollen_per_flower{1.0};  ///< raw, anther dust included; the book's own lots replace it
     Share usable_germination{0.30};     ///< below this a store is not planned on
-    /// Standard deviation of set from cross to cross, 0..0.5: springs, trees and hands differ more than chance
-    /// (common practice, no source).
+    /// Standard deviation of set from cross to cross, 0..0.5: springs, trees and hands differ more than
+    /// chance (common practice, no source).
     double fruit_set_sd = 0.12;
     /// Set by the seed parent's genus, where the orchard's own counts tell it apart; else `fruit_set`.
     std::map<std::string, Share> fruit_set_of_genus;

@@ -29,9 +29,10 @@ std::optional<TestDays> test_days(const LotOutlook& lot, Day use, Day as_of) {
 }
 
 Sentence test_text(const LotOutlook& lot) {
-    const auto what = lot.tested ? say("Lot {} has no test since {}: sow 100 grains or more and count.",
-                                       lot.lot->code, to_iso(*lot.tested))
-                                 : say("Lot {} has no test: sow 100 grains or more and count.", lot.lot->code);
+    const auto what = lot.tested
+                          ? say("Lot {} has no test since {}: sow 100 grains or more and count.",
+                                lot.lot->code, to_iso(*lot.tested))
+                          : say("Lot {} has no test: sow 100 grains or more and count.", lot.lot->code);
     return what + verbatim(" ") + say("A poor result leaves time for another way.");
 }
 

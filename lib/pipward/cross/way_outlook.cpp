@@ -54,10 +54,8 @@ std::vector<WayOutlook> open_ways(const Bench& bench, const Crossing& crossing) 
     std::vector<WayOutlook> ways;
     add_ways_from_trees(ways, view);
     std::ranges::move(lot_ways(view), std::back_inserter(ways));
-    const bool has_older =
-        std::ranges::find(ways, PollenWay::kept_from_last_year, [](const WayOutlook& way) {
-            return way.row.way;
-        }) != ways.end();
+    const bool has_older = std::ranges::find(ways, PollenWay::kept_from_last_year,
+                                             [](const WayOutlook& way) { return way.row.way; }) != ways.end();
     if (!has_older) {
         ways.push_back(no_lot_way(view));
     }

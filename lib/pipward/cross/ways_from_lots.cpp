@@ -49,8 +49,7 @@ void freeze(WayOutlook& outlook, const WayView& view, const DonorTree& donor, Da
 
 std::vector<WayOutlook> lot_ways(const WayView& view) {
     const auto& crossing = view.crossing;
-    const LotQuestion question{crossing.donor,
-                               crossing.blend ? crossing.goal->pollen_parent : std::string{},
+    const LotQuestion question{crossing.donor, crossing.blend ? crossing.goal->pollen_parent : std::string{},
                                crossing.day(view.working.last)};
     std::vector<WayOutlook> ways;
     for (const auto& lot : lots_in_hand(view.bench.stock, question, view.assume())) {

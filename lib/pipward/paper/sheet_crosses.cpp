@@ -189,8 +189,9 @@ std::string next_season_html(const std::vector<Choice>& choices, Season season, 
 
 std::string crosses_section(const cross::SeasonPlan& plan, const Speech& speech) {
     auto now = choices_of(plan);
-    const auto later = std::stable_partition(
-        now.begin(), now.end(), [&](const Choice& choice) { return choice.chosen.front()->season <= plan.season; });
+    const auto later = std::stable_partition(now.begin(), now.end(), [&](const Choice& choice) {
+        return choice.chosen.front()->season <= plan.season;
+    });
     const std::vector<Choice> next(later, now.end());
     now.erase(later, now.end());
     const auto this_season =

@@ -35,7 +35,8 @@ SheetRow row_of(const cross::PollenTask& task, Season season, const Speech& spee
     const auto second =
         task.insurance ? element("span", "tag soon", speech.plain(say("second way"))) : std::string{};
     return {{tick_box(say("pollen of {}", task.donor), speech),
-             days_html(task.do_from, task.do_to, task.by_median, speech) + " " + urgency_tag(task.urgency, speech),
+             days_html(task.do_from, task.do_to, task.by_median, speech) + " " +
+                 urgency_tag(task.urgency, speech),
              work_html(task, speech) + second, amount_html(task, speech), keep_html(task, speech),
              names_html(task.for_crosses) + (later.empty() ? "" : " " + later)},
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};

@@ -78,8 +78,8 @@ Counted sum_of(const std::vector<Counted>& crosses) {
     return sum;
 }
 
-// Variance of set between crosses, chance apart, times their degrees of freedom; below 0 where they differ less
-// than chance alone would have it.
+// Variance of set between crosses, chance apart, times their degrees of freedom; below 0 where they differ
+// less than chance alone would have it.
 double between_crosses(const std::vector<Counted>& crosses) {
     const auto sum = sum_of(crosses);
     const double mean = static_cast<double>(sum.hits) / sum.of;

@@ -7,10 +7,10 @@
 
 namespace pipward::cross::detail {
 
-/// Makes one decision of what the goals have chosen each by itself, and writes it into the rows of all of them:
-/// the days on which every member of a blend has pollen; stored pollen where the donor's is stored for another
-/// cross anyway; a second way where the first is doubtful; the gatherings. Reasons and verdicts follow from it. Whatever is told of the plan after this
-/// comes from its rows and gatherings.
+/// Makes one decision of what the goals have chosen each by itself, and writes it into the rows of all of
+/// them: the days on which every member of a blend has pollen; stored pollen where the donor's is stored for
+/// another cross anyway; a second way where the first is doubtful; the gatherings. Reasons and verdicts
+/// follow from it. Whatever is told of the plan after this comes from its rows and gatherings.
 std::vector<Gathering> agree(const Bench& bench, std::vector<GoalPlan>& goals);
 
 }  // namespace pipward::cross::detail

@@ -48,10 +48,10 @@ using LotLedger = std::map<std::string, double>;
 /// Donor flowers and pollen for the way's flowers, at the germination on its last day of use.
 void fill_amounts(WayOutlook& way, const PollenNeed& need);
 
-/// Chooses the ways to follow, fills amounts, and leaves each way once, the chosen first, then by chance. Lots
-/// are followed as far as they go, one after the other, and the best other way covers the rest: then a way may
-/// stand more than once and several ways are `best`. `before` is what earlier goals take from the lots, `taken`
-/// is added to.
+/// Chooses the ways to follow, fills amounts, and leaves each way once, the chosen first, then by chance.
+/// Lots are followed as far as they go, one after the other, and the best other way covers the rest: then a
+/// way may stand more than once and several ways are `best`. `before` is what earlier goals take from the
+/// lots, `taken` is added to.
 void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const LotLedger& before,
                  LotLedger& taken);
 

@@ -8,9 +8,9 @@
 
 namespace pipward::cross::detail {
 
-/// Pollen of one donor that is collected at one tree in one go, or a branch of it that is cut, for all crosses
-/// that it serves. What it decides (days, store, germination at use, amounts) stands in the rows of these
-/// crosses too.
+/// Pollen of one donor that is collected at one tree in one go, or a branch of it that is cut, for all
+/// crosses that it serves. What it decides (days, store, germination at use, amounts) stands in the rows of
+/// these crosses too.
 struct Gathering {
     PollenWork work = PollenWork::collect;  ///< collect or cut
     std::string donor;                      ///< an accession

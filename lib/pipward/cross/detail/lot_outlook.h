@@ -30,8 +30,8 @@ struct LotQuestion {
     Day use;            ///< the last day of use
 };
 
-/// The lots in hand that hold anything: those of the blend first, for they serve all its members at once, then
-/// by the day of collecting.
+/// The lots in hand that hold anything: those of the blend first, for they serve all its members at once,
+/// then by the day of collecting.
 std::vector<LotOutlook> lots_in_hand(const Stock& stock, const LotQuestion& question,
                                      const CrossingAssumptions& assumptions);
 

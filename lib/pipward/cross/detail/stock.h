@@ -36,10 +36,10 @@ struct Stock {
     /// Flowers by lot, as many as its pollen would have served at full germination: pollen that germinates by
     /// half, or is half refused, is used up twice as fast.
     std::map<std::string, double> pollinated_from_lot;
-    std::map<std::string, int> pollinated_for_cross;             ///< flowers of a first pass, by cross
-    std::map<std::string, double> pollen_per_flower_mg;          ///< by donor, weighed by its own lots
-    std::optional<double> usual_pollen_per_flower_mg;            ///< by all lots together
-    DoneAtBranches done;                                         ///< bags, cut branches
+    std::map<std::string, int> pollinated_for_cross;     ///< flowers of a first pass, by cross
+    std::map<std::string, double> pollen_per_flower_mg;  ///< by donor, weighed by its own lots
+    std::optional<double> usual_pollen_per_flower_mg;    ///< by all lots together
+    DoneAtBranches done;                                 ///< bags, cut branches
 };
 
 DoneAtBranches done_at_branches(const Orchard& orchard, Day as_of);

@@ -18,15 +18,15 @@ struct WayOutlook {
     /// Which of them tells how the pollen is obtained: it is told again when the days and the store are
     /// decided.
     std::optional<std::size_t> how;
-    int turn = 0;  ///< of the ways that are followed: 1 first; 0 for one that is not
-    std::optional<LotOutlook> lot;    ///< the pollen is in hand; else it is to be collected or cut
-    bool collected_now = false;       ///< to be collected in the forecast's season, for this or the next
-    const Tree* tree = nullptr;       ///< where to collect or cut
-    bool early_tree = false;          ///< chosen because it blooms before the tree that stands for the donor
-    double meets = 0;                 ///< chance that it is on hand in time, germination apart, 0..1
-    double germination = 0;           ///< expected on the last day of use, 0..1
-    int days_in_the_room = 0;         ///< of a branch, from cutting to open anthers
-    bool borrowed = false;            ///< rests on the bloom of an accession that has no notes of its own
+    int turn = 0;                   ///< of the ways that are followed: 1 first; 0 for one that is not
+    std::optional<LotOutlook> lot;  ///< the pollen is in hand; else it is to be collected or cut
+    bool collected_now = false;     ///< to be collected in the forecast's season, for this or the next
+    const Tree* tree = nullptr;     ///< where to collect or cut
+    bool early_tree = false;        ///< chosen because it blooms before the tree that stands for the donor
+    double meets = 0;               ///< chance that it is on hand in time, germination apart, 0..1
+    double germination = 0;         ///< expected on the last day of use, 0..1
+    int days_in_the_room = 0;       ///< of a branch, from cutting to open anthers
+    bool borrowed = false;          ///< rests on the bloom of an accession that has no notes of its own
 };
 
 /// Every way for one goal and one donor, each at least once, and once more for every lot in hand: those of a

@@ -70,11 +70,11 @@ PickedDonor pick_donor(const Crossing& crossing, Chance chance_of) {
 
 /// Days to collect balloon flowers, safe at the risk. Empty where none come.
 DayRun balloon_collecting(const BloomCourses& donor, double risk);
-/// Notes the tree to collect at, and when it is likely to stand at balloon; `anchor` is day 0 of the season in
-/// which that is done.
+/// Notes the tree to collect at, and when it is likely to stand at balloon; `anchor` is day 0 of the season
+/// in which that is done.
 void collect_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor, Day anchor);
-/// Notes how the way's pollen germinates on its last day of use when it comes into its store on a day, and the
-/// chance that follows.
+/// Notes how the way's pollen germinates on its last day of use when it comes into its store on a day, and
+/// the chance that follows.
 void keep_until_use(WayOutlook& outlook, Day stored_on, Share usable);
 /// Tells how the pollen is obtained, by the row as it stands.
 void add_how(WayOutlook& outlook, const WayView& view);

@@ -53,10 +53,10 @@ Sentence topic_of(When when) {
 
 Sentence words_of(const FieldWorkItem& item) {
     if (item.from && item.to && *item.from != *item.to) {
-        return item.by_median ? say("{} ({} to {}, a median)", item.title, paper::work_day(*item.from),
-                                    paper::work_day(*item.to))
-                              : say("{} ({} to {})", item.title, paper::work_day(*item.from),
-                                    paper::work_day(*item.to));
+        return item.by_median
+                   ? say("{} ({} to {}, a median)", item.title, paper::work_day(*item.from),
+                         paper::work_day(*item.to))
+                   : say("{} ({} to {})", item.title, paper::work_day(*item.from), paper::work_day(*item.to));
     }
     const auto day = item.from ? item.from : item.to;
     return day ? say("{} ({})", item.title, paper::work_day(*day)) : item.title;

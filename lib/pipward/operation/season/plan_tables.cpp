@@ -154,7 +154,8 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
          [](Task t) { return whole_cell(t->season_of_use.year); }},
         {{"for_crosses", text, "", "For crosses", "Codes of the cross goals it serves."},
          [](Task t) { return text_cell(fmt::format("{}", fmt::join(t->for_crosses, ", "))); }},
-        {{"second", yes_no, "", "Second way", "Whether it is for a second way only, in case the first fails."},
+        {{"second", yes_no, "", "Second way",
+          "Whether it is for a second way only, in case the first fails."},
          [](Task t) { return Cell{t->insurance}; }},
         {{"urgency", text, "", "Urgency", "How soon it must be done."},
          [](Task t) { return text_cell(cross::to_text(t->urgency)); }},
@@ -173,8 +174,8 @@ constexpr TableOf<Planned<cross::PollenTask>> pollen_task_rows{
         return TableView{
             .first = {"do_from", "do_to", "work", "donor", "lot", "tree", "flowers", "for_crosses", "store",
                       "keep_until", "mass_mg", "urgency", "season_of_use"},
-                         .below = {"why"},
-                         .once = {"as_of"}};
+            .below = {"why"},
+            .once = {"as_of"}};
     },
     [](const Planned<cross::PollenTask>& t) { return t->at; }};
 
