@@ -256,7 +256,7 @@ the_interrupt_key_stops_before_anything_is_written() {
     exec 3>words
     echo 'begin immediate; select 1;' >&3
     until ! sqlite3 book.gpkg 'begin immediate; rollback;' 2>/dev/null; do sleep 0.05; done
-    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --write >out 2>err 3>&- &
+    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --as-of 2026-04-22 --write >out 2>err 3>&- &
     process=$!
     tries=0
     until ls -l "/proc/$process/fd" 2>/dev/null | grep -q 'book\.gpkg'; do
