@@ -124,6 +124,16 @@ bool is_finite(const OGRGeometry& geometry) {
     return flat && (geometry.Is3D() == 0 || (std::isfinite(box.MinZ) && std::isfinite(box.MaxZ)));
 }
 
+// In no unit of any system: the earth is 40,000 km round, and feet are a third of a metre.
+bool is_of_the_earth(const OGRGeometry& geometry) {
+    constexpr double farthest = 1e9;
+    OGREnvelope3D box;
+    geometry.getEnvelope(&box);
+    const bool flat =
+        std::max({std::abs(box.MinX), std::abs(box.MaxX), std::abs(box.MinY), std::abs(box.MaxY)}) < farthest;
+    return flat && (geometry.Is3D() == 0 || std::max(std::abs(box.MinZ), std::abs(box.MaxZ)) < farthest);
+}
+
 class TableReader {
   public:
     TableReader(Session& session, const BookTable& table, Findings& findings, OGRLayer& layer)
@@ -248,6 +258,10 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
     }
     if (!is_finite(*geometry)) {
         finding.message = say("The geometry has a coordinate that is no finite number.");
+        return finding;
+    }
+    if (!is_of_the_earth(*geometry)) {
+        finding.message = say("The geometry has a coordinate that lies nowhere on the earth.");
         return finding;
     }
     if (table_.geometry == GeometryKind::polygon) {

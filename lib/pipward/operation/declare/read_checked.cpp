@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/declare/detail/read_checked.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "pipward/operation/book/style_book.h"
+#include "pipward/operation/declare/detail/likely_mistakes.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -16,7 +20,9 @@ book::ReadingStep step_of(const Run& lent) {
 }
 
 book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
-    return book::read_checked(book, as_of, step_of(lent));
+    auto reading = book::read_checked(book, as_of, step_of(lent));
+    std::ranges::move(likely_mistakes(reading.orchard), std::back_inserter(reading.findings));
+    return reading;
 }
 
 book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {

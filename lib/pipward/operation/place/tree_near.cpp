@@ -7,6 +7,7 @@
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/place/misplaced.h"
 #include "pipward/place/near_words.h"
 #include "pipward/place/place_text.h"
 #include "pipward/place/tree_story.h"
@@ -166,6 +167,7 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.8, say("Comparing the trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
+    add_findings(outcome, place::check_places(orchard));
     const auto written = place::parse_place(request.here);
     const auto place = written ? std::optional{written->at} : std::nullopt;
     const auto at = place ? place::place_on_map(*place, orchard, {"at", request.here}, outcome.findings)
