@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 
 #include "pipward/book/book.h"
 #include "pipward/book/detail/check.h"
@@ -68,6 +69,14 @@ Finding bad_index(const GeometryTable& table) {
         say("The spatial index of the table does not fit its rows: a map or a search may "
             "miss some of them, and writing may fail."),
         say("Rebuild the layer's spatial index in a GIS, or copy the table into a new book."));
+}
+
+// A program that closes a file with such a log takes the log into the file and says so in its head.
+bool log_may_be_lost(detail::Session& session, const std::string& location) {
+    std::error_code none;
+    const auto mode = detail::query(session, "PRAGMA journal_mode").at(0).at(0).value_or("");
+    const auto size = std::filesystem::file_size(location + "-wal", none);
+    return mode == "wal" && (none || size == 0);
 }
 
 std::string first_word(detail::Session& session, const std::string& sql) {
@@ -144,8 +153,18 @@ void detail::refuse_damaged_file(Session& session, const std::string& location) 
 
 Findings check_file(const BookAt& book) {
     Findings findings;
-    detail::look_into_book(book, default_patience,
-                           [&](detail::Session& session) { findings = detail::check_file(session); });
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
+        findings = detail::check_file(session);
+        if (!session.server && log_may_be_lost(session, book.location)) {
+            findings.push_back(detail::warning({},
+                                               say("The file was copied while another program had it open, "
+                                                   "or has it open now: its latest changes stand "
+                                                   "in a log of their own, and there is none beside it."),
+                                               say("If no program has it open, look for what was entered "
+                                                   "last; copy a book with book-backup, or after "
+                                                   "closing it everywhere.")));
+        }
+    });
     return findings;
 }
 
