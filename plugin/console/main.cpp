@@ -19,6 +19,7 @@
 #include "console/terminal.h"
 #include "pipward/operation/outcome_json.h"
 #include "pipward/operation/reference.h"
+#include "pipward/record/reader_days.h"
 
 namespace pipward::console {
 namespace {
@@ -81,6 +82,9 @@ operation::Outcome outcome_of(const Call& call) {
             tell(line);
         }
     };
+    if (call.output.format == Format::table) {
+        lent.wording = record::with_reader_days(in_english, year_spoken_of(call));
+    }
     return call.operation->run(call.form, lent);
 }
 

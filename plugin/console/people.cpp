@@ -21,18 +21,6 @@ namespace {
 /// A table that is one of several must not push the others off the screen.
 constexpr std::size_t most_rows_of_several = 20;
 
-std::optional<int> year_spoken_of(const Call& call) {
-    for (const auto& parameter : call.operation->parameters()) {
-        const auto* kind = std::get_if<operation::DayKind>(&parameter.kind);
-        const auto given = call.form.find(parameter.key);
-        if (kind != nullptr && kind->today_if_absent && given != call.form.end()) {
-            const auto day = parse_iso_day(given->second);
-            return day ? std::optional{parts_of(*day).year} : std::nullopt;
-        }
-    }
-    return std::nullopt;
-}
-
 record::Screen screen_for(const Call& call) {
     auto screen = output_screen();
     screen.year = year_spoken_of(call);
@@ -128,6 +116,18 @@ std::string text_of(const std::vector<operation::AnswerLine>& answer, const reco
 }
 
 }  // namespace
+
+std::optional<int> year_spoken_of(const Call& call) {
+    for (const auto& parameter : call.operation->parameters()) {
+        const auto* kind = std::get_if<operation::DayKind>(&parameter.kind);
+        const auto given = call.form.find(parameter.key);
+        if (kind != nullptr && kind->today_if_absent && given != call.form.end()) {
+            const auto day = parse_iso_day(given->second);
+            return day ? std::optional{parts_of(*day).year} : std::nullopt;
+        }
+    }
+    return std::nullopt;
+}
 
 std::string text_for_people(const Call& call, const operation::Outcome& outcome) {
     const auto screen = screen_for(call);

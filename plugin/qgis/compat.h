@@ -36,6 +36,7 @@ inline constexpr auto real_number = Qgis::ProcessingNumberParameterType::Double;
 inline constexpr auto file_behaviour = Qgis::ProcessingFileParameterBehavior::File;
 inline constexpr auto day_only = Qgis::ProcessingDateTimeParameterDataType::Date;
 inline constexpr auto advanced_flag = Qgis::ProcessingParameterFlag::Advanced;
+inline constexpr auto optional_flag = Qgis::ProcessingParameterFlag::Optional;
 inline constexpr auto point_source = Qgis::ProcessingSourceType::VectorPoint;
 inline constexpr auto line_source = Qgis::ProcessingSourceType::VectorLine;
 inline constexpr auto table_source = Qgis::ProcessingSourceType::Vector;
@@ -45,6 +46,7 @@ inline constexpr auto real_number = QgsProcessingParameterNumber::Double;
 inline constexpr auto file_behaviour = QgsProcessingParameterFile::File;
 inline constexpr auto day_only = QgsProcessingParameterDateTime::Date;
 inline constexpr auto advanced_flag = QgsProcessingParameterDefinition::FlagAdvanced;
+inline constexpr auto optional_flag = QgsProcessingParameterDefinition::FlagOptional;
 inline constexpr auto point_source = QgsProcessing::TypeVectorPoint;
 inline constexpr auto line_source = QgsProcessing::TypeVectorLine;
 inline constexpr auto table_source = QgsProcessing::TypeVector;
@@ -52,8 +54,12 @@ inline constexpr auto table_source = QgsProcessing::TypeVector;
 
 #if _QGIS_VERSION_INT >= 33600
 inline constexpr auto animated_time = Qgis::TemporalNavigationMode::Animated;
+using TimeMode = Qgis::TemporalNavigationMode;
+inline constexpr auto time_stands_still = Qgis::AnimationState::Idle;
 #else
 inline constexpr auto animated_time = QgsTemporalNavigationObject::Animated;
+using TimeMode = QgsTemporalNavigationObject::NavigationMode;
+inline constexpr auto time_stands_still = QgsTemporalNavigationObject::Idle;
 #endif
 
 #if _QGIS_VERSION_INT >= 33000

@@ -45,11 +45,13 @@ Q_DECL_EXPORT void unload(QgisPlugin* plugin) {
     plugin->unload();
 }
 
-/// For the Python bridge: the desktop's headless runner loads Python plugins only.
+/// For the Python bridge: the desktop's headless runner loads Python plugins only. 0: added; 1: the compiled
+/// plugin has added it before; 2: the desktop refused it.
 Q_DECL_EXPORT int pipward_register() {
     return pipward::desktop::register_provider();
 }
 
+/// For whoever was answered 0: what the compiled plugin has added is its own to take away.
 Q_DECL_EXPORT void pipward_unregister() {
     pipward::desktop::unregister_provider();
 }

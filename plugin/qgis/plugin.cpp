@@ -5,14 +5,17 @@
 #include <qgsapplication.h>
 #include <qgsdockwidget.h>
 #include <qgsprocessingregistry.h>
+#include <qgsproject.h>
 
 #include "expression/functions.h"
+#include "find/book_layer.h"
 #include "find/find_desk.h"
 #include "panel/season_dock.h"
 #include "processing/provider.h"
 #include "record/recording.h"
 #include "style/book_opener.h"
 #include "style/lasting_keeper.h"
+#include "style/project_book.h"
 #include "translation/translation.h"
 
 namespace pipward::desktop {
@@ -56,13 +59,29 @@ void Plugin::initGui() {
         opener_ = new BookOpener(*desktop_);
         dock_ = add_season_dock(*desktop_);
         connect(opener_, &BookOpener::opened, dock_->findChild<SeasonPanel*>(), &SeasonPanel::set_book);
-        noting_ = add_noting(*desktop_);
+        recording_ = add_recording(*desktop_);
     }
-    find_ = new FindDesk(desktop_, dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>(), this);
+    auto* panel = dock_ == nullptr ? nullptr : dock_->findChild<SeasonPanel*>();
+    find_ = new FindDesk(desktop_, panel, this);
+    if (desktop_ != nullptr) {
+        connect(recording_.get(), &Recording::book_changed, find_, &FindDesk::book_changed);
+        connect(find_, &FindDesk::record_asked_for, recording_.get(), &Recording::open_tree);
+        follow_project(*panel);
+    }
+}
+
+// One book at a time: panel, search and recording go with the map that is open.
+void Plugin::follow_project(SeasonPanel& panel) {
+    connect(QgsProject::instance(), &QgsProject::readProject, &panel, [&panel](const QDomDocument&) {
+        point_stored_map_at_its_book();
+        if (const QString book = book_of_project(); !book.isEmpty() && book != plain_book(panel.book())) {
+            panel.set_book(book);
+        }
+    });
 }
 
 void Plugin::unload() {
-    noting_.reset();
+    recording_.reset();
     delete find_;
     if (dock_ != nullptr) {
         desktop_->removeDockWidget(dock_);

@@ -16,6 +16,8 @@ class BookOpener;
 class ExpressionFunctions;
 class FindDesk;
 class LastingKeeper;
+class Recording;
+class SeasonPanel;
 class Translation;
 
 /// The plugin as the desktop sees it. Without an interface (headless runs, tests) only what needs no window
@@ -30,13 +32,15 @@ class Plugin : public QObject, public QgisPlugin {
     Q_INVOKABLE void unload() override;
 
   private:
+    void follow_project(SeasonPanel& panel);
+
     QgisInterface* desktop_;
     std::unique_ptr<Translation> translation_;
     std::unique_ptr<ExpressionFunctions> functions_;
     std::unique_ptr<LastingKeeper> lasting_;
     QPointer<BookOpener> opener_;
     QPointer<QgsDockWidget> dock_;
-    std::unique_ptr<QObject> noting_;
+    std::unique_ptr<Recording> recording_;
     QPointer<FindDesk> find_;
 };
 

@@ -12,10 +12,10 @@ namespace {
 
 using testing::spring_weather;
 
-std::vector<weather::SeasonWeather> seasons(int count, double warmer_since_2000) {
+std::vector<weather::SeasonWeather> seasons(int count, double warmer_since_2012) {
     std::vector<weather::SeasonWeather> made;
     for (int year = 2020 - count; year < 2020; ++year) {
-        made.push_back(spring_weather(year, year < 2000 ? 0 : warmer_since_2000));
+        made.push_back(spring_weather(year, year < 2012 ? 0 : warmer_since_2012));
     }
     return made;
 }
@@ -33,25 +33,37 @@ double mean_move(const std::vector<detail::LentSeason>& lent, int from, int to) 
 }
 
 TEST(LentSeasons, OldSpringsAreMovedToTheClimateThatIs) {
-    const auto lent = detail::lent_seasons(seasons(40, 3), {2020});
-    EXPECT_NEAR(mean_move(lent, 1990, 1998), 3, 1);
-    EXPECT_NEAR(mean_move(lent, 2004, 2019), 0, 0.5);
+    const auto lent = detail::lent_seasons(seasons(40, 4), {2020});
+    EXPECT_GT(mean_move(lent, 2005, 2008), 2);  // eight warm springs do not tell all of four kelvin
+    EXPECT_LT(mean_move(lent, 2005, 2008), 5);
+    EXPECT_NEAR(mean_move(lent, 2014, 2019), 0, 0.7);
 }
 
 TEST(LentSeasons, WhereTheClimateStandsStillTheyStayAboutAsTheyWere) {
-    for (const auto& [season, warmer] : detail::lent_seasons(seasons(40, 0), {2020})) {
-        EXPECT_NEAR(warmer.degrees, 0, 1.2) << season.year;
+    const auto lent = detail::lent_seasons(seasons(40, 0), {2020});
+    for (int year = 2005; year < 2020; ++year) {
+        EXPECT_NEAR(mean_move(lent, year, year), 0, 0.6) << year;
+    }
+}
+
+TEST(LentSeasons, EachStandsAtTheWarmAndAtTheCoolEdgeOfWhatIsUsual) {
+    const auto lent = detail::lent_seasons(seasons(40, 0), {2020});
+    const double apart = lent[0].warmer.degrees - lent[1].warmer.degrees;
+    EXPECT_GT(apart, 0.2);
+    for (std::size_t i = 0; i < lent.size(); i += 2) {
+        EXPECT_EQ(lent[i].season, lent[i + 1].season);
+        EXPECT_NEAR(lent[i].warmer.degrees - lent[i + 1].warmer.degrees, apart, 0.11);
     }
 }
 
 TEST(LentSeasons, AreTheNearestAndNeverTheOneForecast) {
     const auto all = seasons(50, 0);
     const auto ahead = detail::lent_seasons(all, {2020});
-    ASSERT_EQ(ahead.size(), static_cast<std::size_t>(detail::most_members));
-    EXPECT_EQ(ahead.front().season.year, 1990);
+    ASSERT_EQ(ahead.size(), 2U * detail::nearest_seasons);
+    EXPECT_EQ(ahead.front().season.year, 2005);
     EXPECT_EQ(ahead.back().season.year, 2019);
     const auto amid = detail::lent_seasons(all, {2000});
-    EXPECT_EQ(amid.size(), static_cast<std::size_t>(detail::most_members));
+    EXPECT_EQ(amid.size(), 2U * detail::nearest_seasons);
     EXPECT_TRUE(
         std::ranges::none_of(amid, [](const detail::LentSeason& lent) { return lent.season.year == 2000; }));
 }
@@ -59,9 +71,24 @@ TEST(LentSeasons, AreTheNearestAndNeverTheOneForecast) {
 TEST(LentSeasons, AnOddYearDoesNotTellOfItsOwnClimate) {
     auto odd = seasons(30, 0);
     const auto before = detail::lent_seasons(odd, {2020});
-    odd[10] = spring_weather(odd[10].season.year, 8);
+    odd[20] = spring_weather(2010, 8);
     const auto after = detail::lent_seasons(odd, {2020});
-    EXPECT_LT(std::abs(after[10].warmer.degrees - before[10].warmer.degrees), 1);
+    EXPECT_LT(std::abs(mean_move(after, 2010, 2010) - mean_move(before, 2010, 2010)), 1);
+}
+
+TEST(LentSeasons, WinterDoesNotTellOfTheClimateOfSprings) {
+    auto cold = seasons(30, 0);
+    const auto before = detail::lent_seasons(cold, {2020});
+    for (auto& season : cold) {
+        for (SeasonDay day = season_first; day < 45 && season.season.year < 2012; ++day) {
+            auto& extremes = season.days[static_cast<std::size_t>(day - season_first)];
+            extremes = {extremes.t_min + CelsiusStep{-5}, extremes.t_max + CelsiusStep{-5}};
+        }
+    }
+    const auto after = detail::lent_seasons(cold, {2020});
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        EXPECT_EQ(after[i].warmer.degrees, before[i].warmer.degrees);
+    }
 }
 
 TEST(LentSeasons, OneSpringLendsItselfAsItIs) {

@@ -117,7 +117,7 @@ TEST(Forecast, QuantilesAndStagesStandInOrder) {
             }
             EXPECT_LT(one.first.p50, one.full.p50);
             EXPECT_LT(one.full.p50, one.end.p50);
-            EXPECT_EQ(one.full_bloom.size(), world.past.size());
+            EXPECT_EQ(one.full_bloom.size(), 2 * world.past.size());
         }
     }
 }

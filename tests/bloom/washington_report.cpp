@@ -8,6 +8,7 @@
 #include <cstdlib>
 #include <string>
 
+#include "pipward/bloom/forward.h"
 #include "pipward/bloom/skill.h"
 #include "washington.h"
 
@@ -32,6 +33,29 @@ void print(const std::vector<bloom::SkillScore>& scores) {
     }
 }
 
+// Forward in time, as bloom_report does it: only earlier springs teach and lend their days.
+void print_forward(const Washington& washington) {
+    auto orchard = peak_bloom_notes(washington);
+    for (auto& seen : orchard.bloom_observations) {
+        seen.open_percent.reset();
+    }
+    orchard.accessions.push_back({});
+    orchard.accessions.back().name = "Yoshino cherry";
+    constexpr Day long_ago_over{1000000};
+    const Station station;
+    const bloom::ForwardGround ground{orchard, station, washington_latitude, long_ago_over,
+                                      washington.seasons};
+    const bloom::ForwardRequest request{{{2, 1}, {2, 15}, {3, 1}, {3, 15}, {4, 1}}, 1960, {}};
+    for (const auto& score : bloom::forward_scores(bloom::forward_cases(ground, request))) {
+        if (score.accession.empty()) {
+            fmt::print(
+                "issued {:02}-{:02} {:16} rmse {:5.2f} bias {:5.2f} crps {:5.2f} in p10-90 {:3.0f}% n {}\n",
+                score.issued.month, score.issued.day, bloom::to_text(score.method), score.rmse, score.bias,
+                score.crps, 100 * score.inside_80, score.n);
+        }
+    }
+}
+
 int report(bool by_ladder) {
     const auto washington = read_washington();
     if (!washington) {
@@ -49,6 +73,7 @@ int report(bool by_ladder) {
         print(bloom::score_methods(observations, curves, washington->seasons, washington_latitude, {},
                                    request));
     }
+    print_forward(*washington);
     const auto model = bloom::fit(bloom::BloomMethod::averaged, observations, curves, {});
     fmt::print("season sd {:.2f} own sd {:.2f}\n", model.season_sd_days, model.own_sd_days);
     for (std::size_t j = 0; j < model.weights.size(); ++j) {

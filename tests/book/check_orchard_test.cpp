@@ -106,7 +106,7 @@ TEST_F(CheckOrchard, SaysPlainlyWhatAnEmptyBookLacks) {
 }
 
 TEST_F(CheckOrchard, AnEmptyTableIsToldOnceHoweverManyRowsReferToIt) {
-    for (int i = 0; i < 50; ++i) {
+    for (int i = 4; i < 54; ++i) {
         o.bloom_observations.push_back(
             {10 + i, "A" + std::to_string(i), {}, day("2026-04-20"), Bbch{65}, {}, {}, {}});
     }
@@ -133,6 +133,58 @@ TEST_F(CheckOrchard, ANameThatIsMissingIsToldOnceATable) {
     }
     expect_only({Level::error, "tree", "A4", "accession", "Elm Silver",
                  "no accession of this name; 16 rows of the table give it", "Add the accession"});
+}
+
+TEST_F(CheckOrchard, TheDayOfAnEmptyCellInASpreadsheet) {
+    o.trees[0].planted_on = day("1900-01-01");
+    expect_only(
+        {Level::warning, "tree", "A1", "planted_on", "1900-01-01", "for an empty cell", "clear the cell"});
+    o = sound_orchard();
+    o.seed_lots[0].washed_on = day("1899-12-30");
+    expect_only(
+        {Level::warning, "seed_lot", "S1", "washed_on", "1899-12-30", "for an empty cell", "clear the cell"});
+    o = sound_orchard();
+    o.weather.push_back({9, "Ridge", day("1900-01-01"), Celsius{2}, Celsius{11}, WeatherSource::observed});
+    for (const auto& finding : check()) {
+        EXPECT_EQ(finding.message.text().find("for an empty cell"), std::string::npos);
+    }
+}
+
+TEST_F(CheckOrchard, ObservationsThatAreDoubledOrContradictOneAnother) {
+    o.bloom_observations.push_back({8, "A1", {}, day("2026-04-20"), Bbch{65}, {}, {}, {}});
+    expect_only(
+        {Level::warning, "bloom_observation", "fid 8", "bbch", "65", "there twice, as fid 1", "Remove one"});
+    o.bloom_observations.back().bbch = Bbch{61};
+    expect_only(
+        {Level::warning, "bloom_observation", "fid 8", "bbch", "61", "stage 65 as well (fid 1)", "Remove"});
+    o.bloom_observations.back().bbch = Bbch{64};
+    EXPECT_EQ(check(), Findings{});
+    o.bloom_observations.back() = {8, "A1", {}, day("2026-04-24"), Bbch{61}, {}, {}, {}};
+    expect_only({Level::warning, "bloom_observation", "fid 8", "bbch", "61",
+                 "on 2026-04-20 it had stage 65 already", "Correct"});
+    o.bloom_observations.back() = {8, "A2", {}, day("2026-04-24"), Bbch{61}, {}, {}, {}};
+    EXPECT_EQ(check(), Findings{});
+}
+
+TEST_F(CheckOrchard, AScoreWrittenTwice) {
+    o.trait_scores.push_back({2, "A3", day("2025-09-20"), "taste", 7, {}});
+    expect_only({Level::notice, "trait_score", "fid 2", "score", "7", "there twice, as fid 1", "Remove one"});
+    o.trait_scores.back().score = 5;
+    EXPECT_EQ(check(), Findings{});
+}
+
+TEST_F(CheckOrchard, CountsOfGerminationThatFall) {
+    o.germination_counts.push_back({2, "S1", day("2026-05-08"), 60});
+    expect_only({Level::warning, "germination_count", "fid 1", "germinated", "50",
+                 "60 had germinated already", "Add"});
+}
+
+TEST_F(CheckOrchard, AColdStoreColderThanAny) {
+    o.seed_lots[0].cold = Celsius{-100};
+    expect_only({Level::warning, "seed_lot", "S1", "stratification_c", "-100", "No seed is stratified",
+                 "about 1 to 10"});
+    o.seed_lots[0].cold = Celsius{3};
+    EXPECT_EQ(check(), Findings{});
 }
 
 TEST_F(CheckOrchard, NamesThatCannotBeRead) {

@@ -306,5 +306,41 @@ TEST_F(Entries, RefusesForeignTriggersOnTheTable) {
     EXPECT_EQ(orchard().trees.size(), 2U);
 }
 
+// An entry is judged by the rows that its rules look at; the whole book must have nothing else to say.
+TEST_F(Entries, AreToldTheSameAsByTheWholeBook) {
+    note_a_spring();
+    added(work("T-1"));
+    const std::vector<Entry> entries{
+        bloom("A1", 55, "2026-05-18"),
+        bloom("A2", 61),
+        bloom("A1", 65, "2026-02-03"),
+        bloom("Nobody", 61),
+        work("T-2", "A2"),
+        work("T-1"),
+        work("T-3", "A1", "2025-05-14"),
+        harvest("T-1", 3, "2026-05-19"),
+        harvest("T-9", 3, "2026-05-19"),
+        {"trait_score",
+         {{"tree", text("A2")}, {"trait", text("taste")}, {"score", 6.0}, {"scored_on", day("2026-05-01")}}},
+        {"seed_lot",
+         {{"code", text("S-1")},
+          {"cross", text("26-01")},
+          {"seeds", whole(500)},
+          {"from_tags", text("T-1")}}}};
+    int told = 0;
+    for (const auto& entry : entries) {
+        const auto whole_book = judged(entry);
+        Findings by_part;
+        try {
+            by_part = added(entry).findings;
+        } catch (const Error& error) {
+            by_part = error.findings();
+        }
+        EXPECT_EQ(by_part, whole_book) << in_words(entry).text();
+        told += static_cast<int>(whole_book.size());
+    }
+    EXPECT_GT(told, 8);
+}
+
 }  // namespace
 }  // namespace pipward::book

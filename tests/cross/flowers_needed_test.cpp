@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <random>
 
 #include "testing.h"
 
@@ -41,6 +42,43 @@ TEST(FlowersNeeded, AnswersTheEdges) {
     EXPECT_EQ(detail::flowers_needed(0, {0.3, 5, 5, 0.72}, 0.95), 0);
     EXPECT_EQ(detail::flowers_needed(10, {0, 5, 5, 0.72}, 0.95), -1);
     EXPECT_EQ(detail::flowers_needed(10, {1, 1, 0, 1}, 0.95), 10);
+}
+
+// Crosses drawn one by one, each with a set of its own, each fruit with its own seeds (a Poisson number of
+// mean and variance 5), each seed with its own chance: by a generator with a fixed start.
+double share_that_reaches(int wanted, int flowers, const detail::FlowerFate& fate) {
+    std::mt19937 draw(20260412);
+    const double size = fate.fruit_set * (1 - fate.fruit_set) / (fate.fruit_set_sd * fate.fruit_set_sd) - 1;
+    std::gamma_distribution<double> one(fate.fruit_set * size, 1);
+    std::gamma_distribution<double> other((1 - fate.fruit_set) * size, 1);
+    constexpr int crosses = 20000;
+    int reached = 0;
+    for (int i = 0; i < crosses; ++i) {
+        const double a = one(draw);
+        const double set = a / (a + other(draw));
+        const int fruits = std::binomial_distribution<int>(flowers, set)(draw);
+        const int seeds =
+            fruits == 0 ? 0 : std::poisson_distribution<int>(fruits * fate.seeds_per_fruit)(draw);
+        reached += std::binomial_distribution<int>(seeds, fate.seed_to_seedling)(draw) >= wanted ? 1 : 0;
+    }
+    return static_cast<double>(reached) / crosses;
+}
+
+TEST(FlowersNeeded, ReachTheirConfidenceWhereSetVariesFromCrossToCross) {
+    for (const double set : {0.15, 0.30, 0.50}) {
+        for (const int wanted : {10, 50, 150}) {
+            const detail::FlowerFate fate{set, 5, 5, 0.72, 0.12};
+            auto alike = fate;
+            alike.fruit_set_sd = 0;
+            const double reached =
+                share_that_reaches(wanted, detail::flowers_needed(wanted, fate, 0.95), fate);
+            EXPECT_GE(reached, 0.945) << set << " " << wanted;
+            EXPECT_LE(reached, 0.965) << set << " " << wanted;
+            const double before =
+                share_that_reaches(wanted, detail::flowers_needed(wanted, alike, 0.95), fate);
+            EXPECT_LT(before, set < 0.4 ? 0.90 : 0.94) << set << " " << wanted << ": one set for all";
+        }
+    }
 }
 
 TEST(PlantsNeeded, AgreesWithTheExactBinomialTable) {

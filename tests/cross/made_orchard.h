@@ -33,6 +33,12 @@ inline bloom::SeasonCurves even_curves(double mean_c) {
     return curves;
 }
 
+inline cross::CrossingAssumptions every_cross_alike() {
+    cross::CrossingAssumptions assumptions;
+    assumptions.fruit_set_sd = 0;
+    return assumptions;
+}
+
 struct MadeAccession {
     std::string name;
     double full_bloom = 120;  ///< season day: 120 is 1 May 2026
@@ -120,7 +126,8 @@ class MadeOrchard {
         throw std::runtime_error("no accession " + name);
     }
 
-    cross::SeasonPlan plan(const cross::CrossingAssumptions& assumptions = {}) {
+    /// Unless told otherwise every cross sets alike, so that flowers can be reckoned by hand.
+    cross::SeasonPlan plan(const cross::CrossingAssumptions& assumptions = every_cross_alike()) {
         forecast.trees.clear();
         for (std::size_t i = 0; i < orchard.trees.size(); ++i) {
             forecast.trees.push_back({&orchard.trees[i], window_of_tree_[i]});

@@ -32,6 +32,10 @@ const CrossWay& best_of(const std::vector<CrossWay>& ways) {
     return *std::ranges::find(ways, true, &CrossWay::best);
 }
 
+const FieldTask& pollination(const SeasonPlan& plan) {
+    return *std::ranges::find(plan.field, FieldWork::pollinate, &FieldTask::work);
+}
+
 CrossWay best_way(const SeasonPlan& plan, const std::string& cross, const std::string& donor = {}) {
     return best_of(ways_of(plan, cross, donor));
 }
@@ -98,7 +102,7 @@ TEST(Plan, UsesALotFromLastYearForALateDonor) {
     EXPECT_EQ(best.donor_flowers, 0);
     EXPECT_GT(best.pollen.value, 0);
     EXPECT_TRUE(plan.pollen.empty());
-    EXPECT_TRUE(std::ranges::all_of(plan.field, [](const FieldTask& t) { return t.pollen == "lot P1"; }));
+    EXPECT_EQ(pollination(plan).pollen, "lot P1");
 }
 
 TEST(Plan, ForcesABranchOfALateDonorWithoutALot) {
@@ -173,7 +177,9 @@ TEST(Plan, CoversWithAnotherWayWhatALotIsTooSmallFor) {
     EXPECT_EQ(ways[0].flowers + ways[1].flowers, 126);
     EXPECT_NEAR(ways[0].flowers, 20 * 5 * 0.8, 5);  // a little is lost between test and use
     EXPECT_TRUE(says(ways[0].why, "of 126 flowers; the rest by the way \"same day\""));
-    EXPECT_EQ(plan.field.front().pollen, "lot P1; fresh");
+    EXPECT_EQ(pollination(plan).pollen.text(), "lot P1 for " + std::to_string(ways[0].flowers) +
+                                                   " flowers; fresh for " + std::to_string(ways[1].flowers) +
+                                                   " flowers");
 }
 
 TEST(Plan, GoesOnToASecondLotAndThenToFreshFlowers) {
@@ -194,8 +200,8 @@ TEST(Plan, CountsWhatWasUsedFromALotAndGivesItToTheMoreUrgentGoalFirst) {
     auto made = springtime("2026-04-10");
     made.accession({"Green", 120, "S1 S2"});
     made.goal("C1", "Red", "Mate", 2026, 2).goal("C2", "Green", "Mate", 2026, 1);
-    made.lot("P1", "Mate", "2025-05-05", Store::freezer, 60).test("P1", "2026-03-20", 200, 160);
-    made.pollinated("old", "2025-05-20", 100, "P1");  // twenty donor flowers' worth
+    made.lot("P1", "Mate", "2025-05-05", Store::freezer, 65).test("P1", "2026-03-20", 200, 160);
+    made.pollinated("old", "2025-05-20", 100, "P1");  // 100 / (5 x 0.74) donor flowers' worth
     const auto plan = made.plan();
     EXPECT_EQ(plan.ways.front().cross, "C2");
     EXPECT_EQ(best_way(plan, "C2").flowers, 126);
@@ -285,8 +291,8 @@ TEST(Plan, CollectsABlendMemberByMemberByTheirShares) {
     EXPECT_EQ(mate.flowers, 126);
     EXPECT_EQ(mate.donor_flowers, 25);  // three quarters of 126 / (5 x 0.76), rounded up
     EXPECT_EQ(plan.pollen.size(), 2U);
-    EXPECT_TRUE(says(plan.field.front().pollen, "Mate: fresh"));
-    EXPECT_TRUE(says(plan.field.front().pollen, "Early: collected this spring"));
+    EXPECT_TRUE(says(pollination(plan).pollen, "Mate: fresh"));
+    EXPECT_TRUE(says(pollination(plan).pollen, "Early: collected this spring"));
 }
 
 TEST(Plan, LetsTheOtherMembersTakeTheShareOfOneThatCannotServe) {
@@ -333,9 +339,9 @@ TEST(Plan, CollectsTheLateDonorOfNextSeasonsGoalThisSpring) {
 TEST(Plan, LeavesTheRiskAtTheLastSafeDay) {
     auto made = springtime("2026-04-10");
     made.goal("N1", "Red", "Late", 2027);
-    CrossingAssumptions careful;
+    auto careful = testing::every_cross_alike();
     careful.risk = 0.02;
-    CrossingAssumptions bold;
+    auto bold = testing::every_cross_alike();
     bold.risk = 0.40;
     EXPECT_LT(made.plan(careful).pollen.front().do_to, made.plan().pollen.front().do_to);
     EXPECT_GT(made.plan(bold).pollen.front().do_to, made.plan().pollen.front().do_to);
@@ -347,7 +353,8 @@ TEST(Plan, SaysWhenTheDonorsFlowersAreOver) {
     const auto plan = made.plan();
     EXPECT_EQ(best_way(plan, "C1").verdict, Verdict::impossible);
     EXPECT_TRUE(says(best_way(plan, "C1").why, "has been over since about"));
-    EXPECT_TRUE(says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "no pollen can be stored for 2027"));
+    EXPECT_TRUE(
+        says(way_of(plan, "N1", PollenWay::kept_from_last_year).why, "no pollen can be stored for 2027"));
     EXPECT_EQ(best_way(plan, "N1").way, PollenWay::kept_this_spring);
 }
 
@@ -416,14 +423,22 @@ TEST(Plan, CollectsAgainWhereFreshPollenWouldNotLastForEveryCross) {
     }
 }
 
-TEST(Plan, TakesFreshPollenFromWhatIsKeptForAnotherCross) {
+TEST(Plan, StoresPollenOnceWhereItIsStoredForAnotherCross) {
     auto made = springtime("2026-04-01");
     made.accession({"After", 140, "S1 S2"}).goal("C1", "Red", "Mate").goal("C2", "After", "Mate");
     const auto plan = made.plan();
-    ASSERT_EQ(best_way(plan, "C1").way, PollenWay::same_day);
     ASSERT_EQ(best_way(plan, "C2").way, PollenWay::kept_this_spring);
+    const auto first = best_way(plan, "C1");
+    EXPECT_EQ(first.way, PollenWay::kept_this_spring);
+    EXPECT_TRUE(says(first.why, "is stored for another cross anyway"));
+    EXPECT_LT(first.chance.value, 1);
     ASSERT_EQ(plan.pollen.size(), 1U);
     EXPECT_EQ(plan.pollen.front().store, Store::refrigerator);
+    EXPECT_EQ(plan.pollen.front().flowers, first.donor_flowers + best_way(plan, "C2").donor_flowers);
+    EXPECT_GT(first.donor_flowers, 34) << "it germinates less than fresh pollen";
+    for (const auto& task : plan.field) {
+        EXPECT_FALSE(says(task.pollen, "fresh")) << task.pollen.text();
+    }
 }
 
 TEST(Plan, WorksABlendOnDaysOnWhichEveryDonorHasPollen) {
@@ -433,13 +448,16 @@ TEST(Plan, WorksABlendOnDaysOnWhichEveryDonorHasPollen) {
     const auto early = best_way(plan, "C1", "Early");
     const auto late = best_way(plan, "C1", "Late");
     ASSERT_EQ(late.way, PollenWay::forced_branch);
-    ASSERT_LT(*early.use_from, *late.use_from);
-    for (const auto& task : plan.field) {
-        if (task.work == FieldWork::pollinate) {
-            EXPECT_GE(task.do_from, std::max(*early.use_from, *late.use_from));
-            EXPECT_LE(task.do_to, std::min(*early.use_to, *late.use_to));
-        }
-    }
+    const auto alone = springtime("2026-03-20").goal("C1", "Red", "Early").goal("C2", "Red", "Late").plan();
+    const auto early_alone = best_way(alone, "C1");
+    const auto late_alone = best_way(alone, "C2");
+    ASSERT_LT(*early_alone.use_from, *late_alone.use_from);
+    EXPECT_EQ(early.use_from, std::max(early_alone.use_from, late_alone.use_from));
+    EXPECT_EQ(early.use_to, std::min(early_alone.use_to, late_alone.use_to));
+    EXPECT_EQ(late.use_from, early.use_from);
+    EXPECT_EQ(late.use_to, early.use_to);
+    EXPECT_EQ(pollination(plan).do_from, *early.use_from);
+    EXPECT_EQ(pollination(plan).do_to, *early.use_to);
 }
 
 TEST(Plan, SaysWhoseBloomIsAGuessAndNeverCallsItGood) {

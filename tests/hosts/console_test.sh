@@ -256,7 +256,7 @@ the_interrupt_key_stops_before_anything_is_written() {
     exec 3>words
     echo 'begin immediate; select 1;' >&3
     until ! sqlite3 book.gpkg 'begin immediate; rollback;' 2>/dev/null; do sleep 0.05; done
-    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --write >out 2>err 3>&- &
+    "$pipward" weather-import book.gpkg --file days.csv --unit celsius --as-of 2026-04-22 --write >out 2>err 3>&- &
     process=$!
     tries=0
     until ls -l "/proc/$process/fd" 2>/dev/null | grep -q 'book\.gpkg'; do
@@ -342,6 +342,22 @@ the_same_call_prints_the_same_bytes() {
     fi
 }
 
+days_read_alike_in_sentences_and_in_columns() {
+    need_sample
+    run 0 season-plan book.gpkg --as-of 2026-03-20 --out made
+    ! grep -E '[0-9]{4}-[0-9]{2}-[0-9]{2}' out || fail "a day as programs write it"
+    says "Season 2026 as of Fri 20 Mar"
+    sed 's/<[^>]*>//g; s/<!--.*-->//' made/season-sheet.html >plain
+    ! grep -E '[0-9]{4}-[0-9]{2}-[0-9]{2}' plain || fail "a day as programs write it stands on the sheet"
+    run 0 season-plan book.gpkg --as-of 2026-03-20 --keep no --format json
+    says "Season 2026 as of 2026-03-20"
+    python3 - <<'END' || fail "the book keeps days as people read them"
+import sqlite3
+texts = [row[0] for row in sqlite3.connect("book.gpkg").execute("select why from pollen_task")]
+assert any("2026-0" in text for text in texts) and not any(" Apr" in text for text in texts), texts
+END
+}
+
 # Read back with a library that is not ours; /usr/bin holds the Python that Debian's packages are for.
 the_field_calendar_is_read_by_another_program() {
     need_sample
@@ -365,7 +381,7 @@ a_note_is_answered_in_one_line_and_can_be_taken_back() {
     run 0 record-bloom book.gpkg --tree LO-04-07 --bbch 61 --as-of 2026-05-12
     silent
     [ "$(wc -l <err)" = 1 ] || fail "more than one line of answer"
-    says "tree LO-04-07, observed on 2026-05-12, BBCH stage 61"
+    says "tree LO-04-07, observed on Tue 12 May, BBCH stage 61"
     says "record-undo reverts it."
     entry=$(grep -o "bloom_observation/[0-9]*" err)
     run 0 record-undo book.gpkg
@@ -392,7 +408,7 @@ quiet_says_nothing_more_than_warnings() {
     run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --keep no --quiet
     ! grep -vq '^warning: ' err || fail "more than warnings on standard error"
     run 0 bloom-forecast book.gpkg --as-of 2026-03-20 --keep no
-    says "Season 2026 as of 2026-03-20"
+    says "Season 2026 as of Fri 20 Mar"
 }
 
 "$case_name"

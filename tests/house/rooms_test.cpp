@@ -121,7 +121,7 @@ TEST(House, NoRoomHoldsMoreThanAFifthOfTheLibrary) {
 
 TEST(House, OutsideLibrariesStayInTheirRooms) {
     static const std::regex qt_or_desktop("^(Q[A-Z]|Qt|qgs).*");
-    static const std::regex vector_library("^(gdal|ogr|cpl).*");
+    static const std::regex vector_library("^(gdal|ogr|cpl|sqlite3).*");
     static const std::regex earth_library("^(proj|geodesic).*");
     static const std::regex plane_library("^geos.*");
     static const std::regex statistics("^boost/.*");

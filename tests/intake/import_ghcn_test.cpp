@@ -44,8 +44,8 @@ void expect_two_days(const WeatherImport& import) {
 TEST(ImportGhcn, LongFormWithoutAHeaderIsInTenthsAndFlaggedValuesAreRejected) {
     const auto import = import_ghcn(long_rows, hill());
     expect_two_days(import);
-    EXPECT_TRUE(has(import, Level::notice, "1 value(s) that failed a quality check"));
-    EXPECT_TRUE(has(import, Level::notice, "1 day(s) with only one of the two extremes"));
+    EXPECT_TRUE(has(import, Level::notice, "1 value that failed a quality check"));
+    EXPECT_TRUE(has(import, Level::notice, "1 day with only one of the two extremes"));
     EXPECT_NE(import.understood.text().find("tenths of a degree Celsius"), std::string::npos);
     EXPECT_NE(import.understood.text().find("XXW00000001"), std::string::npos);
     EXPECT_FALSE(has_errors(import.findings));
@@ -93,8 +93,8 @@ TEST(ImportGhcn, WideFormHonoursTheFlagsOfTheTemperaturesOnly) {
         "\"XXW00000001\",\"HILL, XX\",\"2026-03-03\",\"0.0\",\",,W,\",\"50.0\",\",I,W\",\"3.0\",\",,W\"\n",
         options);
     expect_two_days(import);
-    EXPECT_TRUE(has(import, Level::notice, "1 value(s) that failed a quality check"));
-    EXPECT_TRUE(has(import, Level::notice, "1 line(s) without a reading"));
+    EXPECT_TRUE(has(import, Level::notice, "1 value that failed a quality check"));
+    EXPECT_TRUE(has(import, Level::notice, "1 line without a reading"));
 }
 
 std::string wide_year(double scale, double offset) {
@@ -126,6 +126,45 @@ TEST(ImportGhcn, KnowsItsOwnFormsFromTheFirstLine) {
     EXPECT_FALSE(looks_like_ghcn("date,t_min,t_max\n"));
     EXPECT_FALSE(looks_like_ghcn("location,date,temp_max,temp_min\n"));
     EXPECT_FALSE(looks_like_ghcn(""));
+}
+
+/// A line of fixed width: station, month and element, then 31 values with their flags.
+std::string dly_line(const std::string& month, const std::string& element,
+                     const std::vector<std::string>& days) {
+    std::string line = "XXW00000001" + month + element;
+    for (std::size_t i = 0; i < 31; ++i) {
+        line += i < days.size() ? days[i] : "-9999   ";
+    }
+    return line + "\n";
+}
+
+// NOAA's readme of GHCN-Daily, section III, has the columns.
+TEST(ImportGhcn, LinesOfFixedWidthAreRead) {
+    const auto text = dly_line("202603", "PRCP", {"   25  W"}) +
+                      dly_line("202603", "TMAX", {"  110  W", "  120  W", "  500 XW", "-9999   "}) +
+                      dly_line("202603", "TMIN", {"   10  W", "  -22  W", "   30  W", "   40  W"}) +
+                      dly_line("202604", "TMAX", {}) + dly_line("202604", "TMIN", {});
+    EXPECT_TRUE(looks_like_dly(text));
+    const auto import = read_weather_file(text, hill());
+    expect_two_days(import);
+    EXPECT_TRUE(has(import, Level::notice, "1 value that failed a quality check"));
+    EXPECT_TRUE(has(import, Level::notice, "2 days with only one of the two extremes"));
+    EXPECT_NE(import.understood.text().find("fixed width"), std::string::npos);
+    EXPECT_FALSE(has_errors(import.findings));
+    std::string shortened = text;
+    for (auto at = shortened.find(" \n"); at != std::string::npos; at = shortened.find(" \n")) {
+        shortened.erase(at, 1);
+    }
+    expect_two_days(import_ghcn(shortened, hill()));
+}
+
+TEST(ImportGhcn, AFixedLineWithARealDayMissingInTheCalendarIsRead) {
+    const auto text = dly_line("202602", "TMAX", std::vector<std::string>(28, "  110  W")) +
+                      dly_line("202602", "TMIN", std::vector<std::string>(28, "   10  W"));
+    EXPECT_EQ(read_weather_file(text, hill()).days.size(), 28u);
+    EXPECT_FALSE(looks_like_dly("date,t_min,t_max\n"));
+    EXPECT_FALSE(looks_like_dly("XXW00000001,20260301,TMAX,110,,,W,2400\n"));
+    EXPECT_FALSE(looks_like_dly(""));
 }
 
 TEST(ImportGhcn, EmptyTextIsRefused) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The line of an accession and the traits in it, on the sample.
+// The pedigrees of accessions and the traits in them, on the sample.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -49,7 +49,7 @@ TEST(PedigreeShow, DrawsTellsSharesAndWritesTheNotation) {
     const auto outcome = run(sample, "pedigree-show", {{"accessions", "LF 11-023"}});
     EXPECT_TRUE(has(rows_of(outcome.tables.at(0)), "Larkfold Early//Kettlefen/Wrenlea"));
     EXPECT_TRUE(has(rows_of(outcome.tables.at(0)), "Larkfold Early × (Kettlefen × Wrenlea)"));
-    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "Kettlefen|0.25|2|2|1|yes||"));
+    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "LF 11-023|Kettlefen|0.25|2|2|1|yes||"));
     ASSERT_EQ(outcome.files.size(), 3U);
     EXPECT_EQ(testing::MarkupCheck(outcome.files[0].content).trouble, "");
     EXPECT_TRUE(outcome.files[1].content.starts_with("%PDF"));
@@ -113,6 +113,70 @@ TEST(PedigreeShow, ListsDescendantsWithTheirShares) {
     const auto rows = rows_of(run(sample, "pedigree-show", {{"accessions", "Tansy Lane"}}).tables.at(2));
     EXPECT_TRUE(has(rows, "Marlside|0.5|1|Larkfold Red|Tansy Lane||"));
     EXPECT_TRUE(has(rows, "17-01-01|0.125|1|Larkfold Red|Larkfold Mix||"));
+}
+
+std::string all_complaints(const SampleCopy& sample, const std::string& id, Form form) {
+    std::string text;
+    try {
+        run(sample, id, std::move(form));
+    } catch (const Error& error) {
+        for (const auto& finding : error.findings()) {
+            text += to_text(finding) + "\n";
+        }
+    }
+    return text;
+}
+
+TEST(PedigreeShow, TakesAListAndDrawsAPageForEach) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto outcome =
+        run(sample, "pedigree-show", {{"accessions", "LF 11-023, UP-05-04; lf 11-023"}});  // once each
+    ASSERT_EQ(outcome.files.size(), 4U);
+    EXPECT_EQ(outcome.files[0].name, "pedigree.svg");
+    EXPECT_TRUE(has(outcome.files[0].content, "LF 11-023"));
+    EXPECT_EQ(outcome.files[1].name, "pedigree-2.svg");
+    EXPECT_TRUE(has(outcome.files[1].content, "17-01-04"));
+    EXPECT_TRUE(has(outcome.files[2].content, "/Count 2"));
+    EXPECT_TRUE(outcome.files[3].content.starts_with("LF 11-023\n├─"));
+    EXPECT_TRUE(has(outcome.files[3].content, "\n\n17-01-04\n├─"));
+    EXPECT_EQ(outcome.tables.at(0).rows.size(), 4U);
+    EXPECT_TRUE(has(rows_of(outcome.tables.at(0)), "17-01-04|Purdy notation|"));
+    EXPECT_TRUE(has(rows_of(outcome.tables.at(1)), "LF 11-023|Kettlefen|0.25|"));
+    EXPECT_TRUE(has(outcome.summary.text(), "\n17-01-04 descends from "));
+}
+
+TEST(PedigreeShow, RefusesEveryUnknownNameOfAList) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    for (const auto* id : {"pedigree-show", "pedigree-traits"}) {
+        const auto said = all_complaints(
+            sample, id, {{"accessions", "Wrenlea, Tansi Lane, Nobody"}, {"traits", "taste, colour"}});
+        EXPECT_TRUE(has(said, "Tansi Lane")) << said;
+        EXPECT_TRUE(has(said, "Nobody")) << said;
+        EXPECT_TRUE(has(said, "colour")) << said;
+        EXPECT_FALSE(has(said, "Wrenlea:")) << said;
+        EXPECT_TRUE(has(all_complaints(sample, id, {{"accessions", " , "}}), "no accession and no tree"));
+    }
+}
+
+TEST(PedigreeTraits, RefusesATraitThatWasNotScored) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    EXPECT_TRUE(has(complaint(sample, "pedigree-traits", {{"traits", "tast"}}),
+                    "The book has scores of: fruit_mass_g, scab, taste."));
+}
+
+TEST(PedigreeTraits, TakesAList) {
+    NEED_SAMPLE();
+    const SampleCopy sample;
+    const auto outcome =
+        run(sample, "pedigree-traits", {{"accessions", "17-01-01, 17-01-03"}, {"traits", "taste"}});
+    const auto rows = rows_of(outcome.tables.at(0));
+    EXPECT_EQ(outcome.tables[0].rows.size(), 2U) << rows;
+    EXPECT_TRUE(has(rows, "17-01-03|taste|")) << rows;
+    EXPECT_TRUE(has(outcome.summary.text(), "17-01-01: taste")) << outcome.summary.text();
+    EXPECT_TRUE(has(outcome.summary.text(), "17-01-03: taste")) << outcome.summary.text();
 }
 
 TEST(PedigreeTraits, TellsInWhomATraitWasSeen) {

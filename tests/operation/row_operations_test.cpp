@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <map>
+#include <random>
 
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
@@ -65,6 +66,9 @@ Table trees_on(const Table& positions, double off, const std::string& block) {
     Table trees;
     trees.shape.name = "tree";
     trees.shape.columns = {{"label", CellType::text, "", "", ""}, {"purpose", CellType::text, "", "", ""}};
+    // Errors that came back every few trees would look like a second spacing, and be asked about.
+    std::mt19937 random(7);
+    std::uniform_real_distribution<double> error(-off, off);
     for (std::size_t i = 0; i < positions.rows.size(); ++i) {
         if (to_text(cell_of(positions, i, "block")) != block || i % 9 == 4) {
             continue;
@@ -74,8 +78,8 @@ Table trees_on(const Table& positions, double off, const std::string& block) {
                                            to_text(cell_of(positions, i, "position"))));
         row.cells.emplace_back(std::string("seedling"));
         row.at = positions.rows[i].at;
-        row.at->x += off * (static_cast<double>(i * 7 % 11) / 5 - 1);
-        row.at->y += off * (static_cast<double>(i * 5 % 13) / 6 - 1);
+        row.at->x += error(random);
+        row.at->y += error(random);
         trees.rows.push_back(std::move(row));
     }
     return trees;

@@ -237,6 +237,7 @@ Outcome import(const testing::SampleCopy& sample, const std::string& csv, Form m
     more["file"] = sample.put("days.csv", csv);
     more["unit"] = "celsius";
     more.emplace("write", "yes");
+    more.emplace("as-of", "2027-12-31");
     return find_operation("weather-import")->run(more, {});
 }
 
@@ -293,7 +294,7 @@ TEST(WeatherImportOperation, ReadsNoFileThatIsNotThere) {
     const testing::SampleCopy sample;
     try {
         (void)find_operation("weather-import")
-            ->run({{"book", sample.book()}, {"file", sample.path("no.csv")}}, {});
+            ->run({{"book", sample.book()}, {"file", sample.path("no.csv")}, {"as-of", "2026-03-20"}}, {});
         FAIL() << "it did not refuse";
     } catch (const Error& error) {
         EXPECT_EQ(error.trouble(), Trouble::access);

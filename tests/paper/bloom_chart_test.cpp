@@ -195,8 +195,8 @@ TEST(BloomChart, TellsWhoeverCannotSeeItWhatItShows) {
     const auto svg = bloom_chart_svg(larkfold_chart(), {ChartShape::wide, "here"});
     EXPECT_NE(svg.find("role=\"img\" aria-labelledby=\"here-title here-desc\""), svg.npos);
     EXPECT_NE(
-        svg.find("<desc id=\"here-desc\">7 accessions, 2026-03-30 to 2026-05-10. Earliest median full bloom: "
-                 "Mill Crab, 2026-04-10. Latest: Wold Russet, 2026-05-01.</desc>"),
+        svg.find("<desc id=\"here-desc\">7 accessions, Mon 30 Mar to Sun 10 May. Earliest median full bloom: "
+                 "Mill Crab, Fri 10 Apr. Latest: Wold Russet, Fri 1 May.</desc>"),
         svg.npos);
 }
 

@@ -63,6 +63,23 @@ TEST(BloomDrawing, IsWhatTheSheetWrites) {
     }
 }
 
+TEST(BloomDrawing, PutsRoleBelowTheObservationsWhereTheyDoNotFitInOneLine) {
+    auto chart = larkfold_chart();
+    auto& bar = chart.bars.front();
+    bar.source = bloom::NeedSource::own_observations;
+    bar.observations = 21;
+    bar.seed_parent = true;
+    bar.pollen_parent = true;
+    const auto drawing = bloom_drawing(chart, measures_of(ChartShape::wide));
+    std::vector<std::string> texts;
+    for (const auto* text : texts_of(drawing.rows.front().marks)) {
+        EXPECT_FALSE(text->text.ends_with("·")) << text->text;
+        texts.push_back(text->text);
+    }
+    EXPECT_NE(std::ranges::find(texts, "● 21 observations"), texts.end());
+    EXPECT_NE(std::ranges::find(texts, "seed, pollen"), texts.end());
+}
+
 TEST(BloomDrawing, OfAPanelStaysInsideIt) {
     for (const double width : {200.0, 420.0, 900.0}) {
         const auto drawing = in_a_panel(width);

@@ -54,6 +54,43 @@ TEST(Calendar, KeepsTheUidAndRaisesTheSequenceWhenItIsMadeAgain) {
     EXPECT_EQ(std::stoi(line(before, "SEQUENCE")) + 7, std::stoi(line(after, "SEQUENCE")));
 }
 
+std::string value_of(const std::string& text, const std::string& name) {
+    const auto at = text.find("\r\n" + name + ":") + 3 + name.size();
+    return text.substr(at, text.find("\r\n", at) - at);
+}
+
+// RFC 5545, 3.8.1.11: STATUS of an event; 3.8.7.4: SEQUENCE rises with every significant revision.
+TEST(Calendar, CancelsWhatIsGoneAndNotOver) {
+    const auto as_of = day_of("2026-03-20");
+    auto told = told_again({collecting()}, {}, as_of);
+    ASSERT_EQ(told.size(), 1U);
+    const auto gone = told_again({}, told, as_of);
+    ASSERT_EQ(gone.size(), 1U);
+    EXPECT_TRUE(gone[0].cancelled);
+    EXPECT_GT(gone[0].sequence, told[0].sequence) << "on the very day";
+    const auto text = text_of(gone);
+    EXPECT_TRUE(holds(text, "STATUS:CANCELLED"));
+    EXPECT_EQ(value_of(text, "UID"), value_of(text_of(told), "UID"));
+    EXPECT_EQ(text.find("VALARM"), std::string::npos);
+    EXPECT_TRUE(holds(text_of(told), "STATUS:CONFIRMED"));
+    EXPECT_TRUE(told_again({}, told, day_of("2026-04-23")).empty()) << "what is over stays as it was";
+}
+
+TEST(Calendar, CountsARevisionOnlyWhereSomethingChanged) {
+    const auto as_of = day_of("2026-03-20");
+    const auto told = told_again({collecting()}, {}, as_of);
+    EXPECT_EQ(told_again({collecting()}, told, as_of)[0].sequence, told[0].sequence);
+    auto moved = collecting();
+    moved.to = moved.to + 1;
+    EXPECT_GT(told_again({moved}, told, as_of)[0].sequence, told[0].sequence);
+    const auto gone = told_again({}, told, as_of);
+    const auto again = told_again({collecting()}, gone, as_of);
+    ASSERT_EQ(again.size(), 1U);
+    EXPECT_FALSE(again[0].cancelled);
+    EXPECT_GT(again[0].sequence, gone[0].sequence);
+    EXPECT_EQ(told_again({}, gone, as_of)[0].sequence, gone[0].sequence) << "cancelled already";
+}
+
 // RFC 5545, 3.1: lines of at most 75 octets, folded with CRLF and a blank, which unfolding takes away.
 TEST(Calendar, FoldsLongLinesBetweenCharacters) {
     auto event = collecting();

@@ -30,10 +30,10 @@ TEST(NameHtml, EscapesAndKeepsShortCodesInOnePiece) {
 }
 
 TEST(DayHtml, SaysTheDayForPeopleAndMachines) {
-    EXPECT_EQ(detail::iso_day_html(april(12)), "<time datetime=\"2026-04-12\">2026-04-12</time>");
-    EXPECT_EQ(detail::iso_work_day_html(april(12), english),
-              "<time datetime=\"2026-04-12\">Sun 2026-04-12</time>");
-    EXPECT_EQ(detail::work_day_html(april(12), english), "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
+    EXPECT_EQ(detail::day_html(april(12), Speech(in_english, 2026)),
+              "<time datetime=\"2026-04-12\">Sun 12 Apr</time>");
+    EXPECT_EQ(detail::day_html(april(12), Speech(in_english, 2027)),
+              "<time datetime=\"2026-04-12\">Sun 12 Apr 2026</time>");
 }
 
 TEST(SheetTable, SaysTheScopeOfEveryHeading) {

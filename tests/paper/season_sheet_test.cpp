@@ -203,8 +203,8 @@ TEST(PollenPart, FlagsPollenForNextSpringAndTellsTheLastSafeDayInBold) {
     const auto pollen = section_of(larkfold_html(), "pollen");
     EXPECT_EQ(count_of(pollen, "for spring 2027"), 1);
     EXPECT_FALSE(has(pollen, "for spring 2026"));
-    EXPECT_TRUE(has(pollen, "<strong><time datetime=\"2026-04-29\">Wed 2026-04-29</time></strong>"));
-    EXPECT_TRUE(has(pollen, "until <time datetime=\"2027-05-02\">"));
+    EXPECT_TRUE(has(pollen, "<strong><time datetime=\"2026-04-29\">Wed 29 Apr</time></strong>"));
+    EXPECT_TRUE(has(pollen, "until <time datetime=\"2027-05-02\">Sun 2 May 2027</time>"));
     EXPECT_EQ(count_of(pollen, "type=\"checkbox\""), 4);
 }
 

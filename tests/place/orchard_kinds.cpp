@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "place/orchard_kinds.h"
 
+#include <algorithm>
 #include <array>
 #include <numbers>
 
@@ -252,6 +253,50 @@ MadeOrchard wood(int trees, double least, std::uint64_t seed) {
         }
     }
     return orchard;
+}
+
+OrchardKind varied(const OrchardKind& kind, std::uint64_t seed) {
+    auto other = kind;
+    Chance chance(seed * 104729 + 7);
+    other.rows = 8 + static_cast<int>(13 * chance.uniform());
+    // A corner is cut within as many rows as the kind has.
+    other.rows = kind.planted ? std::max(other.rows, kind.rows) : other.rows;
+    // Northwards, for so positions count where no bearing is told.
+    other.bearing = std::fmod(280 + std::floor(161 * chance.uniform()), 360.0);
+    other.missing = 0.02 + 0.18 * chance.uniform();
+    return other;
+}
+
+Count& Count::operator+=(const Count& more) {
+    right += more.right;
+    wrong += more.wrong;
+    open += more.open;
+    return *this;
+}
+
+Count count_of(const MadeOrchard& orchard, std::span<const place::NumberedTree> got) {
+    Count count;
+    for (std::size_t i = 0; i < orchard.truth.size(); ++i) {
+        const auto& truth = orchard.truth[i];
+        if (!got[i].doubt.empty()) {
+            count.open += truth.row >= 0 ? 1 : 0;
+        } else if (truth.row >= 0 && got[i].row == truth.row && got[i].position == truth.position) {
+            ++count.right;
+        } else {
+            ++count.wrong;
+        }
+    }
+    return count;
+}
+
+std::span<const place::NumberedTree> answered(const MadeOrchard& orchard, const place::Recovery& got) {
+    if (!got.question) {
+        return got.trees;
+    }
+    return std::ranges::max_element(
+               got.question->answers, {},
+               [&](const place::RowAnswer& answer) { return count_of(orchard, answer.trees).right; })
+        ->trees;
 }
 
 place::RecoveryRule rule_of(const OrchardKind& kind, const Told& told) {

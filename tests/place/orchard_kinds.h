@@ -56,6 +56,23 @@ struct Survey {
 /// Also the interplants, whose row is -1: they have no number of their own.
 MadeOrchard planted(const OrchardKind& kind, const Survey& survey);
 
+/// The same kind as another breeder has it: 8 to 20 rows, any bearing to the north, 2 to 20 % of the trees
+/// missing.
+OrchardKind varied(const OrchardKind& kind, std::uint64_t seed);
+
+struct Count {
+    int right = 0;
+    int wrong = 0;  ///< also trees that have no number and were given one
+    int open = 0;   ///< that have a number
+    int trees() const { return right + wrong + open; }
+    Count& operator+=(const Count& more);
+};
+Count count_of(const MadeOrchard& orchard, std::span<const place::NumberedTree> got);
+
+/// The numbers after the question, if there is one, was answered by somebody who knows the orchard: with the
+/// answer that numbers more trees right.
+std::span<const place::NumberedTree> answered(const MadeOrchard& orchard, const place::Recovery& got);
+
 /// Points of a wood: at random, or no closer than a part of their mean distance.
 MadeOrchard wood(int trees, double least, std::uint64_t seed);
 

@@ -81,6 +81,51 @@ TEST(Walk, TakesNoRemovedTreeForAGapButAStretchWithoutTreesWhereAllowed) {
     EXPECT_NEAR(metres_between(orchard, 1, 5, 3, 5, {Metres{1}, Metres{9}}), 2 * row_distance - 2, 1e-9);
 }
 
+TEST(Walk, WorksBothRowsOfANarrowAlleyFromItsMiddle) {
+    auto orchard = made_block(3);
+    for (auto& tree : orchard.trees) {
+        tree.at->y = 5000000 + 3.0 * std::stoi(*tree.row);
+    }
+    EXPECT_NEAR(metres_between(orchard, 1, 5, 2, 5), 0, 1e-9);
+    EXPECT_NEAR(metres_between(orchard, 1, 5, 2, 7), 2 * spacing, 1e-9);
+    // With half a metre of room the alley is no narrow one: to cross it costs what it costs on foot.
+    EXPECT_NEAR(metres_between(orchard, 1, 5, 2, 5, {Metres{0.5}, Metres{0}}), 2, 1e-9);
+}
+
+TEST(Walk, DoesNotWalkThroughARowBecauseAnUnnumberedTreeStandsBesideIt) {
+    auto orchard = made_block(3);
+    const BarrierRules rules{Metres{1}, Metres{3.2}};
+    const double round = metres_between(orchard, 1, 5, 3, 5, rules);
+    auto beside = orchard.trees[numbered(orchard, 2, 5)];
+    beside.label = "beside";
+    beside.position = std::nullopt;
+    beside.at = MapPoint{beside.at->x + 1.5, beside.at->y + 1.9, {}};
+    orchard.trees.push_back(beside);
+    EXPECT_NEAR(metres_between(orchard, 1, 5, 3, 5, rules), round, 1e-9);
+    EXPECT_GT(round, 2 * row_distance);
+}
+
+TEST(Walk, KnowsDrawnRowsWithoutTrees) {
+    auto orchard = made_block(3);
+    std::erase_if(orchard.trees, [](const Tree& tree) { return tree.row == "2"; });
+    const double open = metres_between(orchard, 1, 5, 3, 5);
+    TreeRow drawn;
+    drawn.block = "B";
+    drawn.name = "2";
+    drawn.line = {{500000 + spacing, 5000000 + 2 * row_distance, {}},
+                  {500000 + spacing * positions, 5000000 + 2 * row_distance, {}}};
+    orchard.rows.push_back(drawn);
+    EXPECT_NEAR(open, 2 * row_distance - 2, 1e-9);
+    EXPECT_NEAR(metres_between(orchard, 1, 5, 3, 5), metres_between(made_block(3), 1, 5, 3, 5), 1e-9);
+    // Where gaps can be walked through, so can a row that is nothing but one; its alley is named all the
+    // same.
+    EXPECT_NEAR(metres_between(orchard, 1, 5, 3, 5, {Metres{1}, Metres{9}}), open, 1e-9);
+    WalkWish wish;
+    wish.trees = {numbered(orchard, 1, 5)};
+    wish.start = WalkEnd{{500000 + 5 * spacing, 5000000 + 1.5 * row_distance, {}}, {}};
+    EXPECT_EQ(plan_walk(orchard, wish).legs[0].alley.text(), "between rows 1 and 2");
+}
+
 TEST(Walk, GoesStraightWhereRowsBarNothing) {
     const auto orchard = made_block(3);
     WalkWish wish;

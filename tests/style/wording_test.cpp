@@ -5,6 +5,7 @@
 #include "bracketed.h"
 #include "pipward/book/map_style.h"
 #include "pipward/book/schema_words.h"
+#include "pipward/style/detail/field_style.h"
 #include "pipward/style/detail/phrase.h"
 #include "pipward/style/orchard_style.h"
 #include "pipward/style/project_style.h"
@@ -75,12 +76,35 @@ TEST(StyleInAnotherLanguage, KeepsColumnsFiltersAndStoredValues) {
 TEST(StyleInAnotherLanguage, SaysChoicesInItAndStoresTheirCodes) {
     const auto style = style_of_layer(*book::find_book_table("tree"), bracketed);
     const auto purpose = std::ranges::find(style.fields, "purpose", &FieldStyle::column);
-    const auto& choices = std::get<HarvestList>(purpose->widget).choices;
+    const auto& choices = std::get<ValueList>(purpose->widget).choices;
     ASSERT_FALSE(choices.empty());
     EXPECT_EQ(choices.front().value, "parent");
     for (const auto& choice : choices) {
         expect_some_brackets(choice.meaning);
     }
+}
+
+const std::vector<CodeWord> words_of_methods{{"mean_day", "mean date"}, {"own_observations", "own"}};
+
+std::vector<book::Choice> choices_of(const std::string& column) {
+    TableShape shape;
+    shape.columns = {{column, CellType::text, "", "Label", "What.", words_of_methods}};
+    const auto fields = detail::field_styles(shape, bracketed);
+    return std::get<ValueList>(fields.back().widget).choices;
+}
+
+TEST(StyleInAnotherLanguage, SaysTheCodesOfResultsInTheWordsTheyAreDeclaredWith) {
+    const auto choices = choices_of("method");
+    ASSERT_EQ(choices.size(), 2U);
+    EXPECT_EQ(choices.front().value, "mean_day");
+    EXPECT_EQ(choices.front().meaning, bracketed("mean date"));
+}
+
+TEST(StyleInAnotherLanguage, SaysBothWordsOfAModel) {
+    const auto choices = choices_of("model");
+    ASSERT_EQ(choices.size(), 1U);
+    EXPECT_EQ(choices.front().value, "mean_day, own_observations");
+    EXPECT_EQ(choices.front().meaning, bracketed("mean date") + ", " + bracketed("own"));
 }
 
 TEST(StyleInAnotherLanguage, NamesTheGroupsAndTheTitleOfTheMap) {

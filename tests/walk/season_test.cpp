@@ -62,6 +62,7 @@ TEST(SeasonOfTheSample, ALaterDayNarrowsTheWindows) {
     run("weather-import", {{"book", book},
                            {"file", project_file("sample-gpkg/weather-2026-update.csv")},
                            {"station", "Larkfold"},
+                           {"as-of", "2026-04-11"},
                            {"write", "yes"}});
     const double in_january = mean_width_of_full_bloom(plan(book, "2026-01-10"));
     const double in_march = mean_width_of_full_bloom(plan(book, march_day));

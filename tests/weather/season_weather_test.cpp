@@ -98,7 +98,7 @@ TEST(PastSeasons, ShortGapsAreFilledAndCounted) {
     clear(series, day(2021, 3, 1), 3);
     const auto report = past_seasons(series, Hemisphere::north, day(2026, 1, 1));
     ASSERT_EQ(report.seasons.size(), 1u);
-    EXPECT_TRUE(mentions(report.findings, Level::notice, "season 2021", "5 missing day(s)"));
+    EXPECT_TRUE(mentions(report.findings, Level::notice, "season 2021", "5 missing days"));
 }
 
 TEST(PastSeasons, TenDaysInWinterDoNotCostTheSeasonAndSixInSpringDo) {
@@ -195,7 +195,7 @@ TEST(CurrentSeason, DoesNotLookPastTheDayAskedFor) {
     clear(series, day(2010, 2, 27), 4);
     const auto poorer = current_season(series, {2010}, Hemisphere::north, day(2010, 3, 1));
     EXPECT_EQ(poorer.weather.days.size(), static_cast<std::size_t>(current.observed_days) - 3);
-    EXPECT_TRUE(mentions(poorer.findings, Level::warning, "season 2010", "last 3 day(s) to 2010-03-01"));
+    EXPECT_TRUE(mentions(poorer.findings, Level::warning, "season 2010", "last 3 days, up to 2010-03-01"));
 }
 
 TEST(CurrentSeason, ALongGapInsideIsAnErrorThatNamesEveryOne) {
@@ -228,7 +228,7 @@ TEST(CurrentSeason, AShortGapBeforeTheForecastIsBridgedAndCountsAsForecast) {
     const auto current = current_season(series, {2026}, Hemisphere::north, day(2026, 3, 15));
     EXPECT_EQ(current.observed_days, day(2026, 3, 11) - day(2025, 10, 1) + 1);
     EXPECT_EQ(current.weather.first + static_cast<int>(current.weather.days.size()), day(2026, 3, 26));
-    EXPECT_TRUE(mentions(current.findings, Level::notice, "season 2026", "4 missing day(s)"));
+    EXPECT_TRUE(mentions(current.findings, Level::notice, "season 2026", "4 missing days"));
 }
 
 TEST(CurrentSeason, AForecastBeyondALongGapIsNotUsed) {
@@ -237,7 +237,7 @@ TEST(CurrentSeason, AForecastBeyondALongGapIsNotUsed) {
     clear(series, day(2026, 3, 6), 10);
     const auto current = current_season(series, {2026}, Hemisphere::north, day(2026, 3, 15));
     EXPECT_EQ(current.weather.first + static_cast<int>(current.weather.days.size()), day(2026, 3, 6));
-    EXPECT_TRUE(mentions(current.findings, Level::warning, "season 2026", "last 10 day(s)"));
+    EXPECT_TRUE(mentions(current.findings, Level::warning, "season 2026", "last 10 days"));
 }
 
 TEST(CurrentSeason, IsEmptyWithAWarningWhereTheRecordStopsBeforeIt) {
@@ -245,7 +245,7 @@ TEST(CurrentSeason, IsEmptyWithAWarningWhereTheRecordStopsBeforeIt) {
                                         Hemisphere::north, day(2025, 10, 10));
     EXPECT_TRUE(current.weather.days.empty());
     EXPECT_EQ(current.observed_days, 0);
-    EXPECT_TRUE(mentions(current.findings, Level::warning, "season 2026", "last 10 day(s)"));
+    EXPECT_TRUE(mentions(current.findings, Level::warning, "season 2026", "last 10 days"));
     EXPECT_EQ(current_season({}, {2026}, Hemisphere::north, day(2025, 10, 10)).observed_days, 0);
 }
 

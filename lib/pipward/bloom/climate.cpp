@@ -8,9 +8,10 @@
 namespace pipward::bloom::detail {
 namespace {
 
-constexpr SeasonDay climate_from = 0;
+// Heat before mid-February moves bloom little, and winters have not warmed as springs have.
+constexpr SeasonDay climate_from = 45;
 constexpr SeasonDay climate_to = weather::shortest_season_end;
-constexpr double usual_noise = 1.4;  // kelvin, of the mean of these four months at 39 and 51 degrees N
+constexpr double usual_noise = 1.4;  // kelvin, of the mean of these ten weeks at 39 and 51 degrees N
 
 constexpr double stands_still = 0.25;
 
@@ -58,16 +59,18 @@ std::vector<LentSeason> lent_seasons(std::span<const weather::SeasonWeather> sea
     const auto climate = spring_climate(others);
     const auto distance = [&](const auto& season) { return std::abs(season.season.year - target.year); };
     std::ranges::stable_sort(others, {}, distance);
-    others.resize(std::min<std::size_t>(others.size(), most_members));
+    others.resize(std::min<std::size_t>(others.size(), nearest_seasons));
     std::ranges::sort(others, {}, &weather::SeasonWeather::season);
+    if (others.size() == 1) {
+        return {{others.front().season, {}}};
+    }
     const auto [now, sd] = climate.at(target.year);
     std::vector<LentSeason> lent;
-    // What is usual now is not known to the tenth of a kelvin: every other season stands at the warm and at
-    // the cool edge of it.
-    double edge = others.size() > 1 ? sd : 0;
     for (const auto& season : others) {
-        lent.push_back({season.season, in_steps(now + edge - climate.at(season.season.year).mean)});
-        edge = -edge;
+        const double warmer = now - climate.at(season.season.year).mean;
+        // What is usual now is not known to the tenth of a kelvin.
+        lent.push_back({season.season, in_steps(warmer + sd)});
+        lent.push_back({season.season, in_steps(warmer - sd)});
     }
     return lent;
 }

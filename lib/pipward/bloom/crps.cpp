@@ -3,9 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
-
-#include "pipward/math/distributions.h"
 
 namespace pipward::bloom::detail {
 
@@ -19,12 +16,6 @@ double crps_of_sample(std::span<const double> sorted, double observed) {
         between += (2 * static_cast<double>(i) + 1 - n) * sorted[i];
     }
     return apart / n - between / (n * n);
-}
-
-double crps_of_normal(double mean, double sd, double observed) {
-    const double z = (observed - mean) / sd;
-    const double density = math::normal_density(z, 1);
-    return sd * (z * (2 * math::normal_below(z) - 1) + 2 * density - std::numbers::inv_sqrtpi);
 }
 
 double place_among(std::span<const double> sorted, double observed) {

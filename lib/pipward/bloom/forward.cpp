@@ -8,6 +8,7 @@
 
 #include "pipward/bloom/detail/crps.h"
 #include "pipward/bloom/detail/model_findings.h"
+#include "pipward/bloom/detail/scoring_progress.h"
 #include "pipward/bloom/detail/window.h"
 #include "pipward/math/quantile.h"
 #include "pipward/record/descent.h"
@@ -27,14 +28,6 @@ struct Work {
     CurveStore store;
     std::map<Season, std::map<std::string, ObservedStages>> observed;
 };
-
-void step(const Work& work, double share) {
-    if (work.progress && !work.progress(share)) {
-        throw Error(
-            Trouble::cancelled,
-            {Level::notice, "", "", "", "", say("The scoring of the bloom methods was stopped."), {}});
-    }
-}
 
 // The springs to forecast: observed, of whole weather, with something to learn before them.
 std::vector<Season> springs_to_forecast(const Work& work) {
@@ -232,7 +225,7 @@ void for_each_past_forecast(const ForwardGround& ground, const ForwardRequest& r
     Work work = begin(ground, request, visit, progress);
     const auto springs = springs_to_forecast(work);
     for (std::size_t i = 0; i < springs.size(); ++i) {
-        step(work, static_cast<double>(i) / static_cast<double>(springs.size()));
+        detail::tell_scoring(work.progress, static_cast<double>(i) / static_cast<double>(springs.size()));
         forecast_spring(work, springs[i]);
     }
 }

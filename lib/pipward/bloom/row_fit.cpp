@@ -2,6 +2,7 @@
 #include "pipward/bloom/detail/row_fit.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 #include <set>
@@ -29,6 +30,9 @@ constexpr double prior_scale_worth = 3;
 constexpr double smallest_scale = 1.5;          // days
 constexpr double usual_season_departure = 3.0;  // days
 constexpr double drift_stands_still = 0.7;      // before a note was made
+// What a model misses of a changing climate goes on changing, either way: half a day a decade is a third of
+// what bloom itself moves by. By judgement.
+constexpr std::array drift_trends{YearlyTrend{-0.05, 0.25}, YearlyTrend{0, 0.5}, YearlyTrend{0.05, 0.25}};
 
 double squared(double value) {
     return value * value;
@@ -235,7 +239,8 @@ void fit_drift(Work& work) {
             means.push_back({work.table.seasons[season].year, sums[season] / trust[season]});
         }
     }
-    work.fit.drift = WanderingLevel(std::move(means), usual_season_departure, drift_stands_still);
+    work.fit.drift =
+        WanderingLevel(std::move(means), usual_season_departure, drift_stands_still, drift_trends);
 }
 
 double drift_in(const RowFit& fitted, Season season) {

@@ -6,6 +6,7 @@
 #include <random>
 #include <set>
 
+#include "pipward/bloom/detail/scoring_progress.h"
 #include "pipward/bloom/detail/skill_case.h"
 
 namespace pipward::bloom {
@@ -31,11 +32,7 @@ struct Work {
 
 void step(Work& work) {
     work.done += 1;
-    if (work.progress && !work.progress(std::min(1.0, work.done / work.steps))) {
-        throw Error(
-            Trouble::cancelled,
-            {Level::notice, "", "", "", "", say("The scoring of the bloom methods was stopped."), {}});
-    }
+    detail::tell_scoring(work.progress, std::min(1.0, work.done / work.steps));
 }
 
 bool has_observations(const detail::RowFit& fitted, const detail::FitRow& row) {

@@ -6,8 +6,10 @@
 
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_journal.h"
+#include "pipward/book/detail/entry_reading.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/named_layer.h"
 #include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/entry.h"
@@ -107,7 +109,7 @@ AddedRow write_row(detail::Session& session, OGRLayer& layer, const Entry& entry
 
 std::vector<AddedRow> write_and_remember(detail::Session& session, const std::string& location,
                                          std::span<const Entry> entries) {
-    auto& layer = detail::entry_layer(session, location, entries.front().table);
+    auto& layer = detail::named_layer(session, location, entries.front().table);
     const auto& table = entries.front().table;
     const auto before = detail::rows_in(session, table);
     std::vector<AddedRow> rows;
@@ -128,7 +130,15 @@ EntryAdded add_entry(const BookAt& book, const Entry& entry, Day as_of, Patience
     in_one_change(
         book,
         [&](const BookAt& held) {
-            added = add_entries(held, read_book(held), std::span(&entry, 1), as_of, patience);
+            const std::span one(&entry, 1);
+            const auto part = detail::read_for_entry(held, entry);
+            if (part) {
+                added = add_entries(held, *part, one, as_of, patience);
+            }
+            // The names that were meant are in the rest of the book.
+            if (!part || has_errors(added.findings.front())) {
+                added = add_entries(held, detail::read_without_weather(held), one, as_of, patience);
+            }
         },
         patience);
     if (has_errors(added.findings.front())) {
@@ -154,7 +164,7 @@ std::vector<AddedRow> rows_of_entries(const BookAt& book, const std::string& tab
     std::vector<AddedRow> rows;
     detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         rows.clear();
-        auto& layer = detail::entry_layer(session, book.location, table);
+        auto& layer = detail::named_layer(session, book.location, table);
         layer.ResetReading();
         for (OGRFeatureUniquePtr feature(layer.GetNextFeature()); feature != nullptr;
              feature.reset(layer.GetNextFeature())) {

@@ -6,6 +6,7 @@
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/named_layer.h"
 #include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
@@ -116,18 +117,14 @@ void write_row(Session& session, OGRLayer& layer, const Table& rows, const Row& 
 }
 
 OGRLayer& layer_with(Session& session, const std::string& location, const Table& rows) {
-    OGRLayer* layer = session.dataset->GetLayerByName(rows.shape.name.c_str());
-    if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", rows.shape.name),
-                           say("Make a book with book-new."));
-    }
+    auto& layer = named_layer(session, location, rows.shape.name);
     for (const auto& column : rows.shape.columns) {
-        if (!is_wkt(column) && layer->GetLayerDefn()->GetFieldIndex(column.name.c_str()) < 0) {
+        if (!is_wkt(column) && layer.GetLayerDefn()->GetFieldIndex(column.name.c_str()) < 0) {
             throw access_error(location, say("The table {} has no column {}.", rows.shape.name, column.name),
                                say("Add the column."));
         }
     }
-    return *layer;
+    return layer;
 }
 
 void write_rows(Session& session, OGRLayer& layer, const Table& rows, std::vector<AddedRow>* written) {

@@ -6,6 +6,7 @@
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/named_layer.h"
 #include "pipward/book/detail/parts_of_change.h"
 #include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
@@ -61,12 +62,8 @@ bool holds(const OGRFeature& feature, const std::map<std::string, Cell>& cells) 
 
 void edit_row(detail::Session& session, const std::string& location, const CellEdit& edit,
               Findings& findings) {
-    OGRLayer* layer = session.dataset->GetLayerByName(edit.table.c_str());
-    if (layer == nullptr) {
-        throw detail::access_error(location, say("The book has no table {}.", edit.table),
-                                   say("Check it with book-check."));
-    }
-    const OGRFeatureUniquePtr feature(layer->GetFeature(edit.fid));
+    auto& layer = detail::named_layer(session, location, edit.table);
+    const OGRFeatureUniquePtr feature(layer.GetFeature(edit.fid));
     if (feature == nullptr || !holds(*feature, edit.before)) {
         findings.push_back(about(edit, {}, {}, say("The row was changed or removed since the book was read."),
                                  say("Run it again. Nothing was changed.")));
@@ -81,8 +78,8 @@ void edit_row(detail::Session& session, const std::string& location, const CellE
         detail::set_field(*feature, field, value);
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, layer->SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
-    const OGRFeatureUniquePtr now(layer->GetFeature(edit.fid));
+    detail::expect_success(session, before, layer.SetFeature(feature.get()) != OGRERR_NONE, "SetFeature");
+    const OGRFeatureUniquePtr now(layer.GetFeature(edit.fid));
     if (now == nullptr || !holds(*now, edit.after)) {
         throw detail::swallowed(location, edit.table);
     }
@@ -118,12 +115,8 @@ void edit_rows(detail::Session& session, const std::string& location, const std:
 
 void remove_row(detail::Session& session, const std::string& location, const RowRemoval& removal,
                 Findings& findings) {
-    OGRLayer* layer = session.dataset->GetLayerByName(removal.table.c_str());
-    if (layer == nullptr) {
-        throw detail::access_error(location, say("The book has no table {}.", removal.table),
-                                   say("Check it with book-check."));
-    }
-    const OGRFeatureUniquePtr feature(layer->GetFeature(removal.fid));
+    auto& layer = detail::named_layer(session, location, removal.table);
+    const OGRFeatureUniquePtr feature(layer.GetFeature(removal.fid));
     if (feature == nullptr || !holds(*feature, removal.before)) {
         findings.push_back(about(removal, {}, {},
                                  say("The row was changed or removed since the book was read."),
@@ -131,8 +124,7 @@ void remove_row(detail::Session& session, const std::string& location, const Row
         return;
     }
     const auto before = session.messages->failures();
-    detail::expect_success(session, before, layer->DeleteFeature(removal.fid) != OGRERR_NONE,
-                           "DeleteFeature");
+    detail::expect_success(session, before, layer.DeleteFeature(removal.fid) != OGRERR_NONE, "DeleteFeature");
 }
 
 void remove_rows(detail::Session& session, const std::string& location,

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "pipward/book/detail/check_slips.h"
 #include "pipward/book/detail/with_schema.h"
 
 namespace pipward::book {
@@ -182,6 +183,7 @@ Findings detail::check_orchard(const Orchard& orchard, Day as_of, const UnreadRo
     detail::check_pollen(book, as_of, findings);
     detail::check_branches(book, as_of, findings);
     detail::check_seed(book, as_of, findings);
+    detail::check_slips(orchard, schema, findings);
     return findings;
 }
 

@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: MIT
-#include <cpl_vsi.h>
-#include <fcntl.h>
 #include <fmt/format.h>
 #include <ogrsf_frmts.h>
-#include <sys/file.h>
-#include <unistd.h>
-
-#include <filesystem>
 
 #include "pipward/book/detail/create_tables.h"
 #include "pipward/book/detail/describe.h"
+#include "pipward/book/detail/lookup_indexes.h"
+#include "pipward/book/detail/new_file.h"
 #include "pipward/book/detail/ogr_session.h"
 #include "pipward/book/detail/relations.h"
 #include "pipward/book/detail/schema_version.h"
@@ -17,8 +13,6 @@
 
 namespace pipward::book::detail {
 namespace {
-
-namespace fs = std::filesystem;
 
 Error usage_error(const std::string& field, const std::string& value, const Sentence& message,
                   const Sentence& remedy) {
@@ -61,6 +55,7 @@ void create_all(Session& session, const BookForm& form) {
     if (!session.server) {
         write_relations(session, form.schema);
     }
+    ensure_lookup_indexes(session);
     detail::write_version(session, detail::our_version);
 }
 
@@ -82,69 +77,8 @@ void create_file(const std::string& path, const BookForm& form) {
     create_in_transaction(session, form);
 }
 
-// Two who make books in one folder follow each other: they would take one another's half-made file for a
-// leftover. Where a folder cannot be locked, nothing is lost but that.
-class FolderLock {
-  public:
-    explicit FolderLock(const fs::path& folder)
-        : folder_(open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)) {
-        if (folder_ >= 0) {
-            flock(folder_, LOCK_EX);
-        }
-    }
-    ~FolderLock() {
-        if (folder_ >= 0) {
-            close(folder_);
-        }
-    }
-    FolderLock(const FolderLock&) = delete;
-    FolderLock& operator=(const FolderLock&) = delete;
-
-  private:
-    int folder_;
-};
-
-// A new name that appears whole or not at all, and never over a file that came meanwhile.
-void put_in_place(const fs::path& made, const fs::path& wanted) {
-    std::error_code trouble;
-    fs::create_hard_link(made, wanted, trouble);
-    if (trouble && trouble != std::errc::file_exists && !fs::exists(wanted)) {
-        fs::rename(made, wanted);  // a file system without hard links
-        return;
-    }
-    if (trouble) {
-        throw OgrTrouble("a file of that name has appeared meanwhile");
-    }
-    fs::remove(made);
-}
-
-void remove_leftovers(const fs::path& made) {
-    for (const auto* ending : {"", "-journal", "-wal", "-shm"}) {
-        std::error_code ignored;
-        fs::remove(made.string() + ending, ignored);
-    }
-}
-
 void create_book_file(const std::string& path, const BookForm& form) {
-    if (!path.ends_with(".gpkg")) {
-        throw usage_error("book", path, say("A book's name ends with .gpkg."),
-                          say("Give it a name like orchard.gpkg."));
-    }
-    const FolderLock alone(fs::path(path).parent_path());
-    if (std::error_code ignored; fs::exists(fs::symlink_status(path, ignored))) {
-        throw access_error(path, say("There is a file of that name already."),
-                           say("Choose another name; a book is never overwritten."));
-    }
-    const fs::path made = path.substr(0, path.size() - 5) + ".part.gpkg";
-    remove_leftovers(made);
-    try {
-        create_file(made.string(), form);
-        put_in_place(made, path);
-    } catch (const std::exception& trouble) {
-        remove_leftovers(made);
-        throw access_error(path, say("The book cannot be made: {}.", trouble.what()),
-                           say("Check that the folder exists and may be written, and that there is room."));
-    }
+    make_whole_file(path, "book", [&](const std::string& made) { create_file(made, form); });
 }
 
 void create_book_on_server(const std::string& location, const BookForm& form) {

@@ -10,15 +10,6 @@
 
 namespace pipward::book::detail {
 
-OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table) {
-    OGRLayer* layer = session.dataset->GetLayerByName(table.c_str());
-    if (layer == nullptr) {
-        throw access_error(location, say("The book has no table {}.", table),
-                           say("Check the book with book-check."));
-    }
-    return *layer;
-}
-
 std::string content_of(const OGRFeature& feature, const std::string& table) {
     std::string content;
     for (const auto& column : find_book_table(table)->columns) {

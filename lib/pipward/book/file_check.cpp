@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
+#include <filesystem>
 
 #include "pipward/book/book.h"
 #include "pipward/book/detail/check.h"
@@ -22,9 +24,9 @@ bool is_about_values(const std::string& said) {
     });
 }
 
-int damages(detail::Session& session, const char* check) {
+int damages(detail::Session& session, std::string_view check) {
     int number = 0;
-    for (const auto& row : detail::query(session, fmt::format("PRAGMA {}(100)", check))) {
+    for (const auto& row : detail::query(session, fmt::format("PRAGMA {}", check))) {
         const auto said = row.empty() ? std::string{} : row[0].value_or("");
         number += said == "ok" || is_about_values(said) ? 0 : 1;
     }
@@ -70,6 +72,14 @@ Finding bad_index(const GeometryTable& table) {
         say("Rebuild the layer's spatial index in a GIS, or copy the table into a new book."));
 }
 
+// A program that closes a file with such a log takes the log into the file and says so in its head.
+bool log_may_be_lost(detail::Session& session, const std::string& location) {
+    std::error_code none;
+    const auto mode = detail::query(session, "PRAGMA journal_mode").at(0).at(0).value_or("");
+    const auto size = std::filesystem::file_size(location + "-wal", none);
+    return mode == "wal" && (none || size == 0);
+}
+
 std::string first_word(detail::Session& session, const std::string& sql) {
     const auto rows = detail::query(session, sql);
     return rows.empty() || rows[0].empty() ? std::string{} : rows[0][0].value_or("");
@@ -110,6 +120,12 @@ void check_systems(detail::Session& session, const GeometryTable& table, Finding
     }
 }
 
+Error damaged_file(const std::string& location) {
+    return detail::access_error(
+        location, say("The file is damaged, and nothing is written to it."),
+        say("Restore it from a backup, or copy what can still be read into a new book."));
+}
+
 // A table that is damaged says so above; its rows then cannot be asked.
 void check_geometries(detail::Session& session, Findings& findings) {
     for (const auto& table : geometry_tables(session)) {
@@ -127,7 +143,7 @@ Findings detail::check_file(Session& session) {
     if (session.server) {
         return findings;
     }
-    if (const int number = damages(session, "integrity_check"); number > 0) {
+    if (const int number = damages(session, "integrity_check(100)"); number > 0) {
         findings.push_back(damaged(number));
         return findings;
     }
@@ -136,16 +152,43 @@ Findings detail::check_file(Session& session) {
 }
 
 void detail::refuse_damaged_file(Session& session, const std::string& location) {
-    if (!session.server && damages(session, "quick_check") > 0) {
-        throw access_error(location, say("The file is damaged, and nothing is written to it."),
-                           say("Restore it from a backup, or copy what can still be read into a new book."));
+    if (!session.server && damages(session, "quick_check(100)") > 0) {
+        throw damaged_file(location);
+    }
+}
+
+bool detail::is_large_file(Session& session) {
+    constexpr double large = 32e6;  // bytes: some hundredths of a second
+    const auto number = [&](const char* pragma) {
+        return std::strtod(first_word(session, pragma).c_str(), nullptr);
+    };
+    return !session.server && number("PRAGMA page_count") * number("PRAGMA page_size") > large;
+}
+
+void detail::refuse_damaged_tables(Session& session, const std::string& location,
+                                   const std::vector<std::string>& tables) {
+    for (const auto& table : tables) {
+        if (has_table(session, table) &&
+            damages(session, fmt::format("quick_check({})", quoted_text(table))) > 0) {
+            throw damaged_file(location);
+        }
     }
 }
 
 Findings check_file(const BookAt& book) {
     Findings findings;
-    detail::look_into_book(book, default_patience,
-                           [&](detail::Session& session) { findings = detail::check_file(session); });
+    detail::look_into_book(book, default_patience, [&](detail::Session& session) {
+        findings = detail::check_file(session);
+        if (!session.server && log_may_be_lost(session, book.location)) {
+            findings.push_back(detail::warning({},
+                                               say("The file was copied while another program had it open, "
+                                                   "or has it open now: its latest changes stand "
+                                                   "in a log of their own, and there is none beside it."),
+                                               say("If no program has it open, look for what was entered "
+                                                   "last; copy a book with book-backup, or after "
+                                                   "closing it everywhere.")));
+        }
+    });
     return findings;
 }
 

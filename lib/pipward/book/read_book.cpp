@@ -7,6 +7,7 @@
 #include <functional>
 #include <memory>
 
+#include "pipward/book/detail/book_crs.h"
 #include "pipward/book/detail/read_table.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/detail/with_schema.h"
@@ -85,29 +86,6 @@ void find_latitudes(detail::Session& session, BookReading& reading) {
     }
 }
 
-void find_crs(detail::Session& session, Schema schema, BookReading& reading) {
-    const auto* crs = crs_of(session, "tree");
-    if (crs == nullptr) {
-        if (session.dataset->GetLayerByName("tree") != nullptr) {
-            reading.findings.push_back(about_layer("tree", Level::error, {},
-                                                   say("The layer has no known coordinate system."),
-                                                   say("Give it one, for instance EPSG:32632.")));
-        }
-        return;
-    }
-    reading.orchard.crs = name_of_crs(*crs);
-    for (const auto& table : schema) {
-        const auto* other =
-            table.geometry == GeometryKind::none ? nullptr : crs_of(session, std::string(table.name).c_str());
-        if (other != nullptr && other->IsSame(crs) == 0) {
-            reading.findings.push_back(
-                about_layer(std::string(table.name), Level::error, {},
-                            say("The layer has another coordinate system than the trees."),
-                            say("Reproject it to that of the trees.")));
-        }
-    }
-}
-
 bool has_any_table(detail::Session& session, Schema schema) {
     return std::ranges::any_of(schema, [&](const BookTable& table) {
         return session.dataset->GetLayerByName(std::string(table.name).c_str()) != nullptr;
@@ -142,7 +120,7 @@ BookReading read_wanted(detail::Session& session, const std::string& location, c
                                [&](const BookRow& row) { add_record(reading.orchard, table, row); });
         }
     }
-    find_crs(session, wanted.schema, reading);
+    detail::find_crs(session, wanted.schema, reading);
     find_latitudes(session, reading);
     std::erase_if(reading.findings, [&](const Finding& finding) { return !wanted.table(finding.table); });
     return reading;
@@ -157,6 +135,29 @@ BookReading read_wanted(const BookAt& book, const Wanted& wanted) {
 }
 
 }  // namespace
+
+void detail::find_crs(detail::Session& session, Schema schema, BookReading& reading) {
+    const auto* crs = crs_of(session, "tree");
+    if (crs == nullptr) {
+        if (session.dataset->GetLayerByName("tree") != nullptr) {
+            reading.findings.push_back(about_layer("tree", Level::error, {},
+                                                   say("The layer has no known coordinate system."),
+                                                   say("Give it one, for instance EPSG:32632.")));
+        }
+        return;
+    }
+    reading.orchard.crs = name_of_crs(*crs);
+    for (const auto& table : schema) {
+        const auto* other =
+            table.geometry == GeometryKind::none ? nullptr : crs_of(session, std::string(table.name).c_str());
+        if (other != nullptr && other->IsSame(crs) == 0) {
+            reading.findings.push_back(
+                about_layer(std::string(table.name), Level::error, {},
+                            say("The layer has another coordinate system than the trees."),
+                            say("Reproject it to that of the trees.")));
+        }
+    }
+}
 
 BookReading read_tables(const BookAt& book, const std::set<std::string>& tables) {
     return read_wanted(book,

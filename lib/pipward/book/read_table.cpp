@@ -124,10 +124,35 @@ bool is_finite(const OGRGeometry& geometry) {
     return flat && (geometry.Is3D() == 0 || (std::isfinite(box.MinZ) && std::isfinite(box.MaxZ)));
 }
 
+// In no unit of any system: the earth is 40,000 km round, and feet are a third of a metre.
+bool is_of_the_earth(const OGRGeometry& geometry) {
+    constexpr double farthest = 1e9;
+    OGREnvelope3D box;
+    geometry.getEnvelope(&box);
+    const bool flat =
+        std::max({std::abs(box.MinX), std::abs(box.MaxX), std::abs(box.MinY), std::abs(box.MaxY)}) < farthest;
+    return flat && (geometry.Is3D() == 0 || std::max(std::abs(box.MinZ), std::abs(box.MaxZ)) < farthest);
+}
+
+// Lends a layer that shows only the rows that fulfil a condition.
+class FilteredLayer {
+  public:
+    FilteredLayer(OGRLayer& layer, const std::string& condition) : layer_(layer) {
+        layer_.SetAttributeFilter(condition.empty() ? nullptr : condition.c_str());
+    }
+    ~FilteredLayer() { layer_.SetAttributeFilter(nullptr); }
+    FilteredLayer(const FilteredLayer&) = delete;
+    FilteredLayer& operator=(const FilteredLayer&) = delete;
+
+  private:
+    OGRLayer& layer_;
+};
+
 class TableReader {
   public:
-    TableReader(Session& session, const BookTable& table, Findings& findings, OGRLayer& layer)
-        : session_(session), table_(table), findings_(findings), layer_(layer) {}
+    TableReader(Session& session, const BookTable& table, Findings& findings, OGRLayer& layer,
+                const std::string& condition)
+        : session_(session), table_(table), findings_(findings), layer_(layer), condition_(condition) {}
 
     void read(const std::function<void(const BookRow&)>& use);
 
@@ -146,6 +171,7 @@ class TableReader {
     const BookTable& table_;
     Findings& findings_;
     OGRLayer& layer_;
+    const std::string& condition_;
     std::vector<int> fields_;  // of the layer, in the order of the schema
     std::map<std::int64_t, StrangeRow> strange_;
 };
@@ -250,6 +276,10 @@ std::optional<Finding> TableReader::check_place(const OGRGeometry* geometry) con
         finding.message = say("The geometry has a coordinate that is no finite number.");
         return finding;
     }
+    if (!is_of_the_earth(*geometry)) {
+        finding.message = say("The geometry has a coordinate that lies nowhere on the earth.");
+        return finding;
+    }
     if (table_.geometry == GeometryKind::polygon) {
         if (auto faulty = check_outline(*geometry->toPolygon())) {
             faulty->field = finding.field;
@@ -286,7 +316,8 @@ bool TableReader::read_row(const OGRFeature& feature, BookRow& row) {
 
 // OGR ends early on a damaged page as if the table ended there.
 void TableReader::check_count(std::int64_t rows, const std::string& said) {
-    const auto counted = query(session_, "SELECT count(*) FROM " + quoted_name(layer_.GetName()));
+    const auto where = condition_.empty() ? std::string{} : " WHERE " + condition_;
+    const auto counted = query(session_, "SELECT count(*) FROM " + quoted_name(layer_.GetName()) + where);
     const auto expected = std::strtoll(counted.at(0).at(0).value_or("0").c_str(), nullptr, 10);
     // What OGR says of a geometry is a finding of that row already.
     if (rows != expected || (!said.empty() && said.find("geometry") == std::string::npos)) {
@@ -303,7 +334,8 @@ void TableReader::report_damage(const Sentence& extent, const std::string& said)
 }
 
 void TableReader::read_rows(const std::function<void(const BookRow&)>& use) {
-    strange_ = find_strange_cells(session_, layer_);
+    strange_ = find_strange_cells(session_, layer_, condition_);
+    const FilteredLayer filtered(layer_, condition_);
     const auto before = session_.messages->failures();
     std::int64_t rows = 0;
     BookRow row;
@@ -334,13 +366,18 @@ void TableReader::read(const std::function<void(const BookRow&)>& use) {
 
 void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use) {
+    read_rows(session, table, {}, findings, use);
+}
+
+void read_rows(Session& session, const BookTable& table, const std::string& condition, Findings& findings,
+               const std::function<void(const BookRow&)>& use) {
     OGRLayer* layer = session.dataset->GetLayerByName(std::string(table.name).c_str());
     if (layer == nullptr) {
         findings.push_back(about_table(table, Level::error, say("The book has no such table."),
                                        say("Make a new book with book-new and copy the tables into it.")));
         return;
     }
-    TableReader(session, table, findings, *layer).read(use);
+    TableReader(session, table, findings, *layer, condition).read(use);
 }
 
 }  // namespace pipward::book::detail

@@ -247,7 +247,7 @@ BookTable fruit_table() {
                          .known_as(english, {"tag", "tag no", "branch tag"})
                          .known_as(german, {"Anhänger", "Anhaenger", "Etikett"}),
                      column(&Fruit::harvested_on, "harvested_on", "Harvested on", "Date of harvest.")
-                         .known_as(english, {"harvested on", "harvested on", "date", "day"})
+                         .known_as(english, {"harvested on", "picked on", "date", "day"})
                          .known_as(german, {"geerntet am", "gepflückt am", "gepflueckt am", "Datum", "Tag"}),
                      column(&Fruit::fruits, "fruits", "Fruits", "Number of fruits.")
                          .within("count")

@@ -96,7 +96,7 @@ BookTable seed_withdrawal_table() {
                          .refers_to({"seed_lot", "code"})
                          .known_as(english, {"lot", "seed lot", "bag"})
                          .known_as(german, {"Saatgutpartie", "Partie", "Beutel"}),
-                     column(&SeedWithdrawal::withdrawn_on, "withdrawn_on", "Day", "Date of the withdrawal.")
+                     column(&SeedWithdrawal::withdrawn_on, "withdrawn_on", "Date", "Date of the withdrawal.")
                          .known_as(english, {"withdrawn on", "date", "day"})
                          .known_as(german, {"Datum", "Tag"}),
                      column(&SeedWithdrawal::seeds, "seeds", "Seeds", "Number of seeds.")

@@ -43,7 +43,7 @@ std::string condition(const OGRFieldDefn& field) {
 }
 
 std::string question(const OGRLayer& layer, const std::string& row_number,
-                     const std::vector<std::string>& conditions) {
+                     const std::vector<std::string>& conditions, const std::string& among) {
     auto& fields = *const_cast<OGRLayer&>(layer).GetLayerDefn();
     std::string cells;
     std::string any;
@@ -53,13 +53,15 @@ std::string question(const OGRLayer& layer, const std::string& row_number,
                              quoted_name(fields.GetFieldDefn(static_cast<int>(i))->GetNameRef()), i);
         any += (any.empty() ? "" : " OR ") + conditions[i];
     }
-    return fmt::format("SELECT CAST({} AS TEXT) AS row_number{} FROM {} WHERE {}", row_number, cells,
-                       quoted_name(const_cast<OGRLayer&>(layer).GetName()), any);
+    return fmt::format("SELECT CAST({} AS TEXT) AS row_number{} FROM {} WHERE ({}){}", row_number, cells,
+                       quoted_name(const_cast<OGRLayer&>(layer).GetName()), any,
+                       among.empty() ? std::string{} : " AND " + among);
 }
 
 }  // namespace
 
-std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer& layer) {
+std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer& layer,
+                                                      const std::string& among) {
     std::map<std::int64_t, StrangeRow> found;
     const int count = layer.GetLayerDefn()->GetFieldCount();
     if (session.server || count == 0) {
@@ -70,7 +72,8 @@ std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer
     for (int field = 0; field < count; ++field) {
         conditions.push_back(condition(*layer.GetLayerDefn()->GetFieldDefn(field)));
     }
-    for (const auto& row : query(session, question(layer, quoted_name(layer.GetFIDColumn()), conditions))) {
+    for (const auto& row :
+         query(session, question(layer, quoted_name(layer.GetFIDColumn()), conditions, among))) {
         auto& cells = found[std::strtoll(row[0].value_or("0").c_str(), nullptr, 10)];
         for (int field = 0; field < count; ++field) {
             if (const auto& value = row[static_cast<std::size_t>(field) + 1]; value) {

@@ -8,6 +8,7 @@
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_journal.h"
 #include "pipward/book/detail/entry_row.h"
+#include "pipward/book/detail/named_layer.h"
 #include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/entry.h"
@@ -121,7 +122,7 @@ void remove(detail::Session& session, const std::string& location, OGRLayer& lay
 void take_back_all(detail::Session& session, const std::string& location, std::span<const AddedRow> rows) {
     Findings findings;
     for (const auto& row : rows) {
-        auto& layer = detail::entry_layer(session, location, row.table);
+        auto& layer = detail::named_layer(session, location, row.table);
         if (judge_unchanged(layer, row, findings)) {
             remove(session, location, layer, row);
         }

@@ -52,15 +52,18 @@ std::optional<std::string> as_utf8(std::string_view bytes, TextEncoding encoding
     if (is_utf16) {
         return from_utf16(bytes, encoding == TextEncoding::utf16_little);
     }
-    if (bytes.find('\0') != bytes.npos) {
-        return std::nullopt;
+    if (encoding == TextEncoding::utf8) {
+        const auto text = utf8_in(bytes);
+        return text ? std::optional{std::string(*text)} : std::nullopt;
     }
-    if (encoding == TextEncoding::windows_1252) {
-        return from_1252(bytes);
-    }
+    return bytes.find('\0') == bytes.npos ? from_1252(bytes) : std::nullopt;
+}
+
+std::optional<std::string_view> utf8_in(std::string_view bytes) {
     bytes.remove_prefix(bytes.starts_with(utf8_mark) ? utf8_mark.size() : 0);
-    return CPLIsUTF8(bytes.data(), static_cast<int>(bytes.size())) != 0 ? std::optional{std::string(bytes)}
-                                                                        : std::nullopt;
+    const bool is_utf8 =
+        bytes.find('\0') == bytes.npos && CPLIsUTF8(bytes.data(), static_cast<int>(bytes.size())) != 0;
+    return is_utf8 ? std::optional{bytes} : std::nullopt;
 }
 
 }  // namespace pipward::book

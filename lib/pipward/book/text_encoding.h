@@ -20,4 +20,7 @@ enum class TextEncoding {
 /// is among the letters.
 std::optional<std::string> as_utf8(std::string_view bytes, TextEncoding encoding);
 
+/// The same for bytes that are UTF-8 already: what stands behind their mark, without a copy.
+std::optional<std::string_view> utf8_in(std::string_view bytes);
+
 }  // namespace pipward::book

@@ -5,10 +5,12 @@
 #include <ogrsf_frmts.h>
 
 #include <algorithm>
+#include <iterator>
 #include <stdexcept>
 #include <thread>
 
 #include "pipward/book/detail/file_check.h"
+#include "pipward/book/detail/lookup_indexes.h"
 #include "pipward/book/detail/schema_version.h"
 #include "pipward/book/detail/triggers.h"
 
@@ -87,17 +89,21 @@ std::string changes_so_far(detail::Session& session) {
 }
 
 bool change_once(const std::string& location, milliseconds wait,
-                 const std::function<void(detail::Session&)>& work) {
+                 const std::function<void(detail::Session&, bool checked)>& work, bool any_table = false) {
     auto session = detail::open_session(location, detail::Purpose::writing);
     try {
         take_lock(session, wait);
-        detail::refuse_damaged_file(session, location);
+        const bool check_all = any_table || !detail::is_large_file(session);
+        if (check_all) {
+            detail::refuse_damaged_file(session, location);
+        }
         const auto before = changes_so_far(session);
-        work(session);
+        work(session, check_all);
         if (!session.server && changes_so_far(session) == before) {
             roll_back(session);
             return false;
         }
+        detail::ensure_lookup_indexes(session);
         commit(session);
         return true;
     } catch (...) {
@@ -116,8 +122,9 @@ void look_once(const std::string& location, const std::function<void(detail::Ses
 // Lends a session for as long as it lives, however it ends.
 class Lending {
   public:
-    explicit Lending(detail::Session& session) : held_(std::make_shared<detail::HeldBook>()) {
+    Lending(detail::Session& session, bool checked) : held_(std::make_shared<detail::HeldBook>()) {
         held_->session = &session;
+        held_->large = !checked;
     }
     ~Lending() { held_->session = nullptr; }
     Lending(const Lending&) = delete;
@@ -133,6 +140,15 @@ detail::Session& session_of(const BookAt& book) {
         throw std::logic_error("a book is used as held after its change has ended");
     }
     return *book.held->session;
+}
+
+// Once for each table of a change.
+void check_tables(const BookAt& book, const std::vector<std::string>& tables) {
+    std::vector<std::string> fresh;
+    std::ranges::copy_if(tables, std::back_inserter(fresh), [&](const std::string& table) {
+        return book.held->large && book.held->checked.insert(table).second;
+    });
+    detail::refuse_damaged_tables(session_of(book), book.location, fresh);
 }
 
 // The server's words name the table.
@@ -198,7 +214,11 @@ void patiently(Patience patience, const Try& attempt, const GiveUp& give_up) {
 void detail::change_any_book(const std::string& location, Patience patience,
                              const std::function<void(detail::Session&)>& work) {
     patiently(
-        patience, [&](milliseconds left) { change_once(location, left, work); },
+        patience,
+        [&](milliseconds left) {
+            change_once(
+                location, left, [&](detail::Session& session, bool) { work(session); }, true);
+        },
         [&](const detail::OgrTrouble& trouble) { return not_written(location, trouble, patience); });
 }
 
@@ -215,9 +235,9 @@ bool in_one_change(const BookAt& book, const std::function<void(const BookAt&)>&
     patiently(
         patience,
         [&](milliseconds left) {
-            changed = change_once(book.location, left, [&](detail::Session& session) {
+            changed = change_once(book.location, left, [&](detail::Session& session, bool checked) {
                 detail::expect_our_version(session, book.location);
-                const Lending lending(session);
+                const Lending lending(session, checked);
                 BookAt held(book.location);
                 held.held = lending.held();
                 work(held);
@@ -233,6 +253,7 @@ void detail::change_book(const BookAt& book, const std::vector<std::string>& tab
         book,
         [&](const BookAt& held) {
             auto& session = session_of(held);
+            check_tables(held, tables);
             detail::refuse_foreign_triggers(session, book.location, tables);
             work(session);
         },

@@ -7,6 +7,7 @@
 #include "pipward/book/book.h"
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/layers.h"
+#include "pipward/book/detail/named_layer.h"
 #include "pipward/book/detail/row_count.h"
 #include "pipward/book/detail/transaction.h"
 #include "pipward/book/records.h"
@@ -58,17 +59,8 @@ void check_days(const std::vector<WeatherDay>& days) {
     }
 }
 
-OGRLayer& layer_named(detail::Session& session, const std::string& location, const char* name) {
-    OGRLayer* layer = session.dataset->GetLayerByName(name);
-    if (layer == nullptr) {
-        throw detail::access_error(location, say("The book has no table {}.", name),
-                                   say("Check it with book-check."));
-    }
-    return *layer;
-}
-
 void expect_station(detail::Session& session, const std::string& location, const WeatherDay& day) {
-    auto& stations = layer_named(session, location, "station");
+    auto& stations = detail::named_layer(session, location, "station");
     stations.SetAttributeFilter(("name = " + detail::quoted_text(day.station)).c_str());
     stations.ResetReading();
     const OGRFeatureUniquePtr found(stations.GetNextFeature());
@@ -138,7 +130,7 @@ bool supersedes(const WeatherDay& day, const OGRFeature& stored) {
 WeatherWritten write_days(detail::Session& session, const std::string& location,
                           const std::vector<WeatherDay>& days, bool replace_existing, bool write) {
     expect_station(session, location, days.front());
-    auto& layer = layer_named(session, location, "weather_day");
+    auto& layer = detail::named_layer(session, location, "weather_day");
     const auto stored = stored_days(session, layer, days.front().station);
     const auto rows = write ? detail::rows_in(session, "weather_day") : 0;
     WeatherWritten written;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/detail/choice.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <tuple>
@@ -57,7 +55,8 @@ WayOutlook* simplest_of_the_best(std::vector<WayOutlook>& ways) {
     }
     WayOutlook* chosen = nullptr;
     for (auto& way : ways) {
-        const bool good = stands(way) && way.row.chance.value >= best - as_good;
+        const bool hopeless = best > 0 && way.row.chance.value <= 0;
+        const bool good = stands(way) && !hopeless && way.row.chance.value >= best - as_good;
         if (good && (chosen == nullptr || trouble_of(way) < trouble_of(*chosen))) {
             chosen = &way;
         }
@@ -65,15 +64,12 @@ WayOutlook* simplest_of_the_best(std::vector<WayOutlook>& ways) {
     return chosen;
 }
 
-WayOutlook* first_choice(std::vector<WayOutlook>& ways) {
-    WayOutlook* in_hand = nullptr;
-    for (auto& way : ways) {
-        const bool good = way.lot && way.row.chance.value >= lot_chance;
-        if (good && (in_hand == nullptr || way.row.chance.value > in_hand->row.chance.value)) {
-            in_hand = &way;
-        }
-    }
-    return in_hand != nullptr ? in_hand : simplest_of_the_best(ways);
+// Lots stand in the order in which they are used up.
+WayOutlook* next_choice(std::vector<WayOutlook>& ways) {
+    const auto in_hand = std::ranges::find_if(ways, [](const WayOutlook& way) {
+        return way.lot && !way.row.best && way.row.chance.value >= lot_chance;
+    });
+    return in_hand != ways.end() ? &*in_hand : simplest_of_the_best(ways);
 }
 
 // Flowers of the seed parent that the pollen of one donor flower serves in truth.
@@ -85,13 +81,6 @@ double served_by_one(const WayOutlook& way, const PollenNeed& need) {
 double donor_flowers(const WayOutlook& way, const PollenNeed& need, int flowers) {
     const double each = served_by_one(way, need);
     return each > 0 ? std::ceil(flowers * need.share.value / each - 1e-9) : 0;
-}
-
-void fill_amounts(WayOutlook& way, const PollenNeed& need, int flowers) {
-    const double from_donor = std::min(donor_flowers(way, need, flowers), 1e9);
-    way.row.flowers = flowers;
-    way.row.donor_flowers = way.lot ? 0 : static_cast<int>(from_donor);
-    way.row.pollen = {from_donor * need.per_flower.value};
 }
 
 // A lot of the whole blend stands for every member at once, one of a member for that member's share.
@@ -108,14 +97,15 @@ int served_by_lot(const WayOutlook& way, const PollenNeed& need, const LotLedger
     const auto taken = before.find(way.lot->lot->code);
     const double left = *way.lot->flowers_left - (taken == before.end() ? 0 : taken->second);
     const double serves = std::max(0.0, left) * served_by_one(way, need) / share;
-    return static_cast<int>(std::min<double>(need.flowers, std::floor(serves + 1e-9)));
+    return serves * spread_thinner >= need.flowers ? need.flowers
+                                                   : static_cast<int>(std::floor(serves + 1e-9));
 }
 
-void take_from_lot(WayOutlook& way, const PollenNeed& need, LotLedger& taken) {
-    if (!way.lot->flowers_left) {
-        way.sentences.push_back(say("Its amount is not in the book: weigh it first."));
-    }
-    taken[way.lot->lot->code] += donor_flowers(way, need, way.row.flowers);
+void follow(WayOutlook& way, const PollenNeed& need, int flowers, int turn) {
+    way.row.best = true;
+    way.turn = turn;
+    way.row.flowers = flowers;
+    fill_amounts(way, need);
 }
 
 struct Lots {
@@ -123,34 +113,21 @@ struct Lots {
     LotLedger& taken;
 };
 
-void follow(std::vector<WayOutlook>& ways, WayOutlook& way, const PollenNeed& need, Lots lots);
-
-// What a lot is too small for, by the next best way.
-void follow_rest(std::vector<WayOutlook>& ways, WayOutlook& lot, PollenNeed rest, Lots lots) {
-    auto* other = simplest_of_the_best(ways);
-    const bool helps = other != nullptr && other->row.chance.value >= worth_working;
-    const int all = lot.row.flowers + rest.flowers;
-    lot.sentences.push_back(
-        helps ? say("It is enough for {} of {} flowers; the rest by the way \"{}\".", lot.row.flowers, all,
-                    way_text(other->row.way))
-              : say("It is enough for {} of {} flowers; the rest cannot be obtained in another way.",
-                    lot.row.flowers, all));
-    if (helps) {
-        follow(ways, *other, rest, lots);
-    }
-}
-
-void follow(std::vector<WayOutlook>& ways, WayOutlook& way, const PollenNeed& need, Lots lots) {
-    const int served = way.lot ? served_by_lot(way, need, lots.before) : need.flowers;
-    way.row.best = true;
-    fill_amounts(way, need, served);
-    if (way.lot) {
-        take_from_lot(way, need, lots.taken);
-    }
-    if (served < need.flowers) {
-        PollenNeed rest = need;
+// Lots as far as they go, then what makes up for them; the likeliest way is followed even where it is no
+// good.
+void follow_until_covered(std::vector<WayOutlook>& ways, const PollenNeed& need, Lots lots) {
+    PollenNeed rest = need;
+    for (int turn = 1; turn == 1 || rest.flowers > 0; ++turn) {
+        auto* way = next_choice(ways);
+        if (way == nullptr || (turn > 1 && way->row.chance.value < worth_working)) {
+            return;
+        }
+        const int served = way->lot ? served_by_lot(*way, rest, lots.before) : rest.flowers;
+        follow(*way, need, served, turn);
+        if (way->lot) {
+            lots.taken[way->lot->lot->code] += donor_flowers(*way, need, served);
+        }
         rest.flowers -= served;
-        follow_rest(ways, way, rest, lots);
     }
 }
 
@@ -165,8 +142,11 @@ void drop_emptied(std::vector<WayOutlook>& ways, const PollenNeed& need, const L
 }
 
 bool comes_before(const WayOutlook& a, const WayOutlook& b) {
-    return std::tuple(!a.row.best, -a.row.chance.value, a.row.way, trouble_of(a)) <
-           std::tuple(!b.row.best, -b.row.chance.value, b.row.way, trouble_of(b));
+    const auto key = [](const WayOutlook& way) {
+        return std::tuple(!way.row.best, way.turn, !way.row.insurance, -way.row.chance.value, way.row.way,
+                          trouble_of(way));
+    };
+    return key(a) < key(b);
 }
 
 // Of a way that stands twice the better one is kept, and both where the plan follows both.
@@ -188,6 +168,36 @@ void say_what_is_not_needed(std::vector<WayOutlook>& ways) {
         if (way.row.way == PollenWay::forced_branch && !way.row.best && way.row.chance.value > 0 && in_time) {
             way.sentences.push_back(say("Not needed: pollen comes in time without forcing."));
         }
+    }
+}
+
+Sentence rest_text(const WayOutlook& lot, const WayOutlook* next, int all) {
+    const int enough = lot.row.flowers;
+    if (next == nullptr) {
+        return say("It is enough for {} of {} flowers; the rest cannot be obtained in another way.", enough,
+                   all);
+    }
+    return next->lot ? say("It is enough for {} of {} flowers; the rest from lot {}.", enough, all,
+                           next->lot->lot->code)
+                     : say("It is enough for {} of {} flowers; the rest by the way \"{}\".", enough, all,
+                           way_text(next->row.way));
+}
+
+// The ways that are followed stand first, in their order.
+void say_what_lots_give(std::vector<WayOutlook>& ways, const PollenNeed& need) {
+    int all = need.flowers;
+    for (std::size_t i = 0; i < ways.size() && ways[i].row.best; ++i) {
+        if (!ways[i].lot) {
+            continue;
+        }
+        const bool more = i + 1 < ways.size() && ways[i + 1].row.best;
+        if (ways[i].row.flowers < all) {
+            ways[i].sentences.push_back(rest_text(ways[i], more ? &ways[i + 1] : nullptr, all));
+        }
+        if (!ways[i].lot->flowers_left) {
+            ways[i].sentences.push_back(say("Its amount is not in the book: weigh it first."));
+        }
+        all -= ways[i].row.flowers;
     }
 }
 
@@ -244,16 +254,36 @@ Verdict verdict_of(Share chance, bool triploid) {
     return chance.value >= unlikely_chance ? Verdict::unlikely : Verdict::impossible;
 }
 
+void fill_amounts(WayOutlook& way, const PollenNeed& need) {
+    const double from_donor = std::min(donor_flowers(way, need, way.row.flowers), 1e9);
+    way.row.donor_flowers = way.lot ? 0 : static_cast<int>(from_donor);
+    way.row.pollen = {from_donor * need.per_flower.value};
+}
+
 void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const LotLedger& before,
                  LotLedger& taken) {
     drop_emptied(ways, need, before);
     for (auto& way : ways) {
-        fill_amounts(way, need, need.flowers);
+        way.row.flowers = need.flowers;
+        fill_amounts(way, need);
     }
-    if (auto* chosen = first_choice(ways); chosen != nullptr) {
-        follow(ways, *chosen, need, {before, taken});
-    }
+    follow_until_covered(ways, need, {before, taken});
     leave_each_way_once(ways);
+}
+
+void follow_instead(std::vector<WayOutlook>& ways, WayOutlook& from, WayOutlook& to) {
+    std::swap(from.row.best, to.row.best);
+    std::swap(from.turn, to.turn);
+    to.row.flowers = from.row.flowers;
+    put_in_order(ways);
+}
+
+void put_in_order(std::vector<WayOutlook>& ways) {
+    std::ranges::stable_sort(ways, comes_before);
+}
+
+void finish_ways(std::vector<WayOutlook>& ways, const PollenNeed& need) {
+    say_what_lots_give(ways, need);
     say_what_is_not_needed(ways);
     for (auto& way : ways) {
         finish(way, need);

@@ -14,13 +14,6 @@ std::optional<lineage::SAlleles> alleles_of(const Accession* accession) {
                                                         : std::nullopt;
 }
 
-lineage::SCompatibility compatibility_of(const Accession* seed, const Accession* donor, bool selfed) {
-    if (selfed) {
-        return {lineage::SMatch::none, {0}};
-    }
-    return lineage::s_compatibility(alleles_of(seed), alleles_of(donor));
-}
-
 std::optional<int> ploidy_of(const Accession* accession) {
     return accession != nullptr ? accession->ploidy : std::nullopt;
 }
@@ -83,7 +76,7 @@ void fill_parentage(const Bench& bench, Crossing& crossing) {
     const auto* seed = bench.book.accession(goal.seed_parent);
     const auto* donor = bench.book.accession(crossing.donor);
     crossing.selfed = goal.seed_parent == crossing.donor;
-    crossing.compatibility = compatibility_of(seed, donor, crossing.selfed);
+    crossing.compatibility = compatibility_of(bench.book, goal.seed_parent, crossing.donor);
     crossing.ploidy = ploidy_attrition(ploidy_of(seed), ploidy_of(donor));
     crossing.donor_chill = donor != nullptr && donor->chill ? *donor->chill : usual_chill;
     if (bench.kinship) {
@@ -108,6 +101,15 @@ const BloomCourses& CourseShelf::left(std::size_t window) {
         found = left_.emplace(window, from_day(whole(window), from)).first;
     }
     return found->second;
+}
+
+lineage::SCompatibility compatibility_of(const OrchardIndex& book, const std::string& seed_parent,
+                                         const std::string& donor) {
+    if (seed_parent == donor) {
+        return {lineage::SMatch::none, {0}};
+    }
+    return lineage::s_compatibility(alleles_of(book.accession(seed_parent)),
+                                    alleles_of(book.accession(donor)));
 }
 
 std::vector<DonorShare> donors_of(const OrchardIndex& book, const CrossGoal& goal) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <utility>
 
 #include "pipward/cross/detail/stock.h"
@@ -28,7 +29,8 @@ void add(DoneAtBranches& done, const BranchWork& work, const OrchardIndex& book)
             return;
         case BranchTask::cut_branch:
             if (const auto* tree = book.tree(place.second); tree != nullptr && tree->accession) {
-                done.cut_from.insert(*tree->accession);
+                auto& latest = done.cut.try_emplace(*tree->accession, work.done_on).first->second;
+                latest = std::max(latest, work.done_on);
             }
             return;
         case BranchTask::emasculate:

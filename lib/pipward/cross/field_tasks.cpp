@@ -1,26 +1,21 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
-
 #include <algorithm>
+#include <functional>
+#include <map>
+#include <set>
 #include <tuple>
 
 #include "pipward/cross/detail/tasks.h"
+#include "pipward/cross/detail/tree_shares.h"
 #include "pipward/cross/detail/why.h"
 
 namespace pipward::cross::detail {
 namespace {
 
-// So many flowers are pollinated on one tree before a second is taken; bags are hung within so many days
-// before the first flower opens and may stay on for so many days after the last petal. Common practice, no
-// source.
-constexpr int flowers_a_tree = 100;
+// Bags are hung within so many days before the first flower opens and may stay on for so many days after the
+// last petal. Common practice, no source.
 constexpr int bagging_days = 7;
 constexpr int unbagging_days = 14;
-
-struct PollinatedTree {
-    bloom::TreeBloom bloom;
-    int flowers = 0;
-};
 
 struct GoalWork {
     const Bench* bench = nullptr;
@@ -28,53 +23,15 @@ struct GoalWork {
     std::vector<const WayOutlook*> ways;  // those that the plan follows
     Day from;
     Day to;
-    bool together = true;  // one pass serves every member of a blend
 };
-
-struct Days {
-    Day from;
-    Day to;
-};
-
-std::vector<const WayOutlook*> followed(const DonorPlan& donor) {
-    std::vector<const WayOutlook*> ways;
-    for (const auto& way : donor.ways) {
-        if (worth_doing(way)) {
-            ways.push_back(&way);
-        }
-    }
-    return ways;
-}
 
 std::vector<const WayOutlook*> followed(const GoalPlan& plan) {
     std::vector<const WayOutlook*> ways;
     for (const auto& donor : plan.donors) {
-        const auto of_donor = followed(donor);
+        const auto of_donor = detail::followed(donor);
         ways.insert(ways.end(), of_donor.begin(), of_donor.end());
     }
     return ways;
-}
-
-// Days on which one or another of these has pollen.
-Days union_of(const std::vector<const WayOutlook*>& ways) {
-    Days days{*ways.front()->row.use_from, *ways.front()->row.use_to};
-    for (const auto* way : ways) {
-        days.from = std::min(days.from, *way->row.use_from);
-        days.to = std::max(days.to, *way->row.use_to);
-    }
-    return days;
-}
-
-// Days on which every donor has pollen, as a blend needs it; backwards where there are none.
-Days common_days(const GoalPlan& plan, Days all) {
-    for (const auto& donor : plan.donors) {
-        if (const auto ways = followed(donor); !ways.empty()) {
-            const auto days = union_of(ways);
-            all.from = std::max(all.from, days.from);
-            all.to = std::min(all.to, days.to);
-        }
-    }
-    return all;
 }
 
 // Each donor of a blend is in every flower; a lot and what makes up for it share the flowers of one donor.
@@ -90,41 +47,118 @@ int flowers_of(const GoalPlan& plan) {
     return most;
 }
 
-std::vector<PollinatedTree> pollinated_trees(const std::vector<bloom::TreeBloom>& trees, int flowers) {
-    const int wanted = (flowers + flowers_a_tree - 1) / flowers_a_tree;
-    const int count = std::clamp(wanted, 1, static_cast<int>(trees.size()));
-    std::vector<PollinatedTree> pollinated;
-    pollinated.reserve(count);
-    for (int i = 0; i < count; ++i) {
-        pollinated.push_back({trees[i], flowers / count + (i < flowers % count ? 1 : 0)});
-    }
-    return pollinated;
+PollenShare share_of(const WayOutlook& way) {
+    return {way.row.donor,   way.row.lot,      way.row.way, way.row.store.value_or(Store::room),
+            way.row.flowers, way.row.insurance};
 }
 
-Sentence pollen_of(const WayOutlook& way) {
-    if (way.lot) {
-        return say("lot {}", way.lot->lot->code);
+struct SharesOfDonor {
+    std::vector<PollenShare> left;         // in the order of use
+    std::optional<PollenShare> insurance;  // for what is not in hand
+};
+
+SharesOfDonor shares_of(const DonorPlan& donor) {
+    SharesOfDonor shares;
+    for (const auto& way : donor.ways) {
+        if (worth_doing(way)) {
+            shares.left.push_back(share_of(way));
+        } else if (way.row.insurance) {
+            shares.insurance = share_of(way);
+        }
     }
-    switch (way.row.way) {
-        case PollenWay::same_day:
+    return shares;
+}
+
+// Flowers of one tree are served one donor after the other, each from its lots in the order of their use.
+class PollenShares {
+  public:
+    explicit PollenShares(const GoalPlan& plan) {
+        for (const auto& donor : plan.donors) {
+            donors_.push_back(shares_of(donor));
+        }
+    }
+
+    std::vector<PollenShare> take(int flowers) {
+        std::vector<PollenShare> taken;
+        for (auto& donor : donors_) {
+            take_of(donor, flowers, taken);
+        }
+        return taken;
+    }
+
+  private:
+    static void take_of(SharesOfDonor& donor, int flowers, std::vector<PollenShare>& taken) {
+        int doubtful = 0;
+        for (auto& share : donor.left) {
+            const int now = std::min(share.flowers, flowers);
+            if (now > 0) {
+                taken.push_back(share);
+                taken.back().flowers = now;
+                share.flowers -= now;
+                flowers -= now;
+                doubtful += share.lot ? 0 : now;
+            }
+        }
+        if (donor.insurance && doubtful > 0) {
+            taken.push_back(*donor.insurance);
+            taken.back().flowers = doubtful;
+        }
+    }
+
+    std::vector<SharesOfDonor> donors_;
+};
+
+Sentence pollen_of(const PollenShare& share) {
+    if (share.lot) {
+        return say("lot {}", *share.lot);
+    }
+    if (share.way == PollenWay::forced_branch) {
+        return say("from a forced branch");
+    }
+    switch (share.store) {
+        case Store::room:
             return say("fresh");
-        case PollenWay::forced_branch:
-            return say("from a forced branch");
-        case PollenWay::kept_this_spring:
-        case PollenWay::kept_from_last_year:
+        case Store::refrigerator:
+            return say("collected this spring, refrigerator");
+        case Store::freezer:
+        case Store::deep_freezer:
             break;
     }
-    return way.row.store == Store::freezer ? say("collected this spring, freezer")
-                                           : say("collected this spring, refrigerator");
+    return say("collected this spring, freezer");
 }
 
-Sentence pollen_text(const GoalWork& work) {
-    const bool several = work.plan->donors.size() > 1;
-    std::vector<Sentence> texts;
-    for (const auto* way : work.ways) {
-        texts.push_back((several ? verbatim(way->row.donor + ": ") : Sentence{}) + pollen_of(*way));
+bool has_one_share(const std::vector<PollenShare>& shares, const std::string& donor) {
+    return std::ranges::count_if(shares, [&](const PollenShare& share) {
+               return share.donor == donor && !share.insurance;
+           }) == 1;
+}
+
+Sentence share_text(const PollenShare& share, const std::vector<PollenShare>& shares, bool blend) {
+    auto text = pollen_of(share);
+    if (share.insurance) {
+        text = say("if that fails: {}", text);
+    } else if (!has_one_share(shares, share.donor)) {
+        text =
+            share.flowers == 1 ? say("{} for 1 flower", text) : say("{} for {} flowers", text, share.flowers);
     }
-    return joined(texts, verbatim("; "));
+    return (blend ? verbatim(share.donor + ": ") : Sentence{}) + text;
+}
+
+std::vector<Sentence> share_texts(const std::vector<PollenShare>& shares, bool named) {
+    std::vector<Sentence> texts;
+    for (const auto& share : shares) {
+        texts.push_back(share_text(share, shares, named));
+    }
+    return texts;
+}
+
+/// Of a blend's donors each by its name, unless the same is true of all.
+Sentence pollen_text(const std::vector<PollenShare>& shares, bool blend) {
+    const auto plain = share_texts(shares, false);
+    if (std::ranges::adjacent_find(plain, std::not_equal_to{}) == plain.end()) {
+        return plain.empty() ? Sentence{} : plain.front();
+    }
+    return joined(share_texts(shares, blend), verbatim("; "));
 }
 
 FieldTask begin_task(const GoalWork& work, const PollinatedTree& tree, FieldWork what) {
@@ -136,7 +170,6 @@ FieldTask begin_task(const GoalWork& work, const PollinatedTree& tree, FieldWork
     task.tree = tree.bloom.tree->label;
     task.at = tree.bloom.tree->at;
     task.flowers = tree.flowers;
-    task.pollen = pollen_text(work);
     return task;
 }
 
@@ -161,11 +194,14 @@ FieldTask bag_task(const GoalWork& work, const PollinatedTree& tree) {
     return task;
 }
 
+bool by_median(const GoalWork& work) {
+    return std::ranges::any_of(work.ways, [](const auto* way) { return way->row.use_by_median; });
+}
+
 Sentence when_text(const GoalWork& work) {
-    const bool by_median = std::ranges::any_of(work.ways, &WayOutlook::by_median);
     const auto from = to_iso(work.from);
     const auto to = to_iso(work.to);
-    return by_median
+    return by_median(work)
                ? say("Flowers are receptive from about {} to {}: medians, still too uncertain for a safe "
                      "day.",
                      from, to)
@@ -173,13 +209,16 @@ Sentence when_text(const GoalWork& work) {
                      from, to, percent_text(work.bench->assumptions.risk));
 }
 
-FieldTask pollinate_task(const GoalWork& work, const PollinatedTree& tree) {
+FieldTask pollinate_task(const GoalWork& work, const PollinatedTree& tree, PollenShares& pollen) {
     auto task = begin_task(work, tree, FieldWork::pollinate);
+    task.shares = pollen.take(tree.flowers);
+    task.pollen = pollen_text(task.shares, work.plan->donors.size() > 1);
+    task.by_median = by_median(work);
     set_days(task, work, work.from, work.to);
     task.why = say("Open the bag, pollinate every stigma, close it again; tag with cross, date and number of "
                    "flowers.") +
                verbatim(" ") + when_text(work);
-    if (!work.together) {
+    if (!work.plan->together) {
         task.why += verbatim(" ") + say("The donors' pollen is not available on the same day: pollinate some "
                                         "flowers with each, and tag them separately.");
     }
@@ -195,15 +234,16 @@ FieldTask unbag_task(const GoalWork& work, const PollinatedTree& tree) {
 }
 
 std::optional<GoalWork> work_of(const Bench& bench, const GoalPlan& plan) {
-    GoalWork work{&bench, &plan, followed(plan), {}, {}, true};
+    GoalWork work{&bench, &plan, followed(plan), {}, {}};
     if (plan.next_season || work.ways.empty()) {
         return std::nullopt;
     }
-    const auto all = union_of(work.ways);
-    const auto common = common_days(plan, all);
-    work.together = common.from <= common.to;
-    work.from = work.together ? common.from : all.from;
-    work.to = work.together ? common.to : all.to;
+    work.from = *work.ways.front()->row.use_from;
+    work.to = *work.ways.front()->row.use_to;
+    for (const auto* way : work.ways) {
+        work.from = std::min(work.from, *way->row.use_from);
+        work.to = std::max(work.to, *way->row.use_to);
+    }
     return work;
 }
 
@@ -220,13 +260,43 @@ void add_unbagging(std::vector<FieldTask>& tasks, const GoalWork& work, const Po
     }
 }
 
-void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work) {
-    const auto& trees = work.bench->stock.trees.at(work.plan->goal->seed_parent);
-    for (const auto& tree : pollinated_trees(trees, flowers_of(*work.plan))) {
+BegunTrees begun_trees(const GoalWork& work) {
+    const auto& cross = work.plan->goal->code;
+    BegunTrees begun;
+    for (const auto& bloom : work.bench->stock.trees.at(work.plan->goal->seed_parent)) {
+        const auto& label = bloom.tree->label;
+        if (work.bench->stock.done.pollinated.contains({cross, label})) {
+            begun.pollinated.insert(label);
+        } else if (is_bagged(work, label)) {
+            begun.bagged.insert(label);
+        }
+    }
+    return begun;
+}
+
+// What was pollinated in this spring cannot be pollinated for another cross.
+std::map<std::string, int> flowers_taken(const Bench& bench) {
+    const Day first = anchor_of(bench.forecast->season, bench.forecast->hemisphere) + season_first;
+    std::map<std::string, int> taken;
+    for (const auto& work : bench.orchard->pollinations) {
+        if (work.pollinated_on >= first && work.pollinated_on <= bench.stock.as_of &&
+            work.pass.value_or(1) == 1) {
+            taken[work.tree] += work.flowers;
+        }
+    }
+    return taken;
+}
+
+void add_tasks(std::vector<FieldTask>& tasks, const GoalWork& work, std::map<std::string, int>& planned) {
+    const auto& stock = work.bench->stock;
+    const auto& trees = stock.trees.at(work.plan->goal->seed_parent);
+    PollenShares pollen(*work.plan);
+    for (const auto& tree :
+         spread_over_trees(trees, flowers_of(*work.plan), stock.as_of, begun_trees(work), planned)) {
         if (!is_bagged(work, tree.bloom.tree->label)) {
             tasks.push_back(bag_task(work, tree));
         }
-        tasks.push_back(pollinate_task(work, tree));
+        tasks.push_back(pollinate_task(work, tree, pollen));
         add_unbagging(tasks, work, tree);
     }
 }
@@ -237,7 +307,7 @@ void add_left_unbagging(std::vector<FieldTask>& tasks, const Bench& bench, const
     if (plan.next_season || trees == bench.stock.trees.end()) {
         return;
     }
-    const GoalWork work{&bench, &plan, {}, {}, {}, true};
+    const GoalWork work{&bench, &plan, {}, {}, {}};
     for (const auto& bloom : trees->second) {
         const bool told = std::ranges::any_of(tasks, [&](const FieldTask& task) {
             return task.work == FieldWork::unbag && task.cross == plan.goal->code &&
@@ -254,9 +324,10 @@ void add_left_unbagging(std::vector<FieldTask>& tasks, const Bench& bench, const
 
 std::vector<FieldTask> field_tasks(const Bench& bench, const std::vector<GoalPlan>& goals) {
     std::vector<FieldTask> tasks;
+    auto planned = flowers_taken(bench);
     for (const auto& plan : goals) {
         if (const auto work = work_of(bench, plan)) {
-            add_tasks(tasks, *work);
+            add_tasks(tasks, *work, planned);
         }
         add_left_unbagging(tasks, bench, plan);
     }

@@ -6,6 +6,7 @@
 
 #include "pipward/bloom/stage_ladder.h"
 #include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/meeting.h"
 #include "pipward/cross/detail/scenarios.h"
 #include "pipward/math/quantile.h"
 
@@ -57,7 +58,8 @@ bool in_time(double open, const BloomCourse& seed) {
 // What the scenarios tell in which the last cut is in time; one entry a scenario.
 struct Counted {
     std::vector<int> in_the_room;
-    std::vector<int> ready_last;  // pollen of the last cut
+    std::vector<int> ready_first;  // pollen of the first cut
+    std::vector<int> ready_last;   // pollen of the last cut
     std::vector<int> use_first;
     std::vector<int> use_last;
 };
@@ -70,12 +72,28 @@ Counted counted(const BloomCourses& seed_parent, const BloomCourses& donor, Cutt
         const auto& working = seed_parent.each[s].working;
         if (in_time(open_last[d], seed_parent.each[s])) {
             count.in_the_room.push_back(static_cast<int>(std::ceil(open_last[d])) - last.cut);
+            count.ready_first.push_back(ready(open_first[d]));
             count.ready_last.push_back(ready(open_last[d]));
             count.use_first.push_back(std::max(working.first, ready(open_first[d])));
             count.use_last.push_back(working.last);
         }
     });
     return count;
+}
+
+ForcedDays days_of_cuts(const BloomCourses& seed_parent, const BloomCourses& donor, DayRun cut,
+                        ChillPortions chill, double risk) {
+    ForcedDays days;
+    days.cut = cut;
+    const auto count = counted(seed_parent, donor, {cut.first, chill}, {cut.last, chill});
+    days.ready = *math::quantile(count.ready_first, half);
+    days.days_in_the_room = *math::quantile(count.in_the_room, half);
+    days.use = {*math::quantile(count.use_first, half), *math::quantile(count.use_last, risk)};
+    days.use_by_median = days.use.last <= std::max(days.use.first, *math::quantile(count.ready_last, half));
+    if (days.use_by_median) {
+        days.use.last = *math::quantile(count.use_last, std::max(half, risk));
+    }
+    return days;
 }
 
 }  // namespace
@@ -121,16 +139,26 @@ std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const Blo
         return std::nullopt;
     }
     const Cutting early{std::max(from.cut, *last - cutting_days), from.chill};
-    ForcedDays days;
-    days.cut = {std::min(*last, median_useful_cut(donor, early)), *last};
-    const auto count = counted(seed_parent, donor, {days.cut.first, from.chill}, {*last, from.chill});
-    days.days_in_the_room = *math::quantile(count.in_the_room, half);
-    days.use = {*math::quantile(count.use_first, half), *math::quantile(count.use_last, risk)};
-    days.use_by_median = days.use.last <= std::max(days.use.first, *math::quantile(count.ready_last, half));
-    if (days.use_by_median) {
-        days.use.last = *math::quantile(count.use_last, std::max(half, risk));
-    }
-    return days;
+    const DayRun cut{std::min(*last, median_useful_cut(donor, early)), *last};
+    return days_of_cuts(seed_parent, donor, cut, from.chill, risk);
+}
+
+std::optional<ForcedDays> days_of_cut_branch(const BloomCourses& seed_parent, const BloomCourses& donor,
+                                             Cutting cut, double risk) {
+    return chance_forced(seed_parent, donor, cut) > 0
+               ? std::optional{days_of_cuts(seed_parent, donor, {cut.cut, cut.cut}, cut.chill, risk)}
+               : std::nullopt;
+}
+
+double chance_forced_alone(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting cutting,
+                           const BloomCourses& collected, bool kept) {
+    const auto open = open_anthers_of_all(donor, cutting);
+    return share_of_scenarios(seed_parent, [&](std::size_t s, std::size_t d) {
+        const auto& seed = seed_parent.each[s];
+        const auto& other = collected.each[d];
+        const bool works = kept ? can_keep(seed, other) : can_use_fresh(seed, other);
+        return !works && in_time(open[d], seed);
+    });
 }
 
 }  // namespace pipward::cross::detail

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/detail/goal_plan.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "pipward/cross/detail/flowers_needed.h"
 #include "pipward/cross/detail/why.h"
+#include "pipward/record/descent.h"
 
 namespace pipward::cross::detail {
 namespace {
@@ -57,10 +56,12 @@ double mean_attrition(const std::vector<DonorPlan>& donors) {
     return mean;
 }
 
-int flowers_for(const CrossingAssumptions& assume, int wanted, double attrition) {
-    const FlowerFate fate{assume.fruit_set.value, assume.seeds_per_fruit, assume.seeds_per_fruit_variance,
-                          assume.seed_to_seedling.value * attrition};
-    return std::max(0, flowers_needed(wanted, fate, assume.confidence));
+int flowers_for(const Bench& bench, const CrossGoal& goal, double attrition) {
+    const auto& assume = bench.assumptions;
+    const auto set = fruit_set_of(assume, genus_of(bench.book, goal.seed_parent));
+    const FlowerFate fate{set.value, assume.seeds_per_fruit, assume.seeds_per_fruit_variance,
+                          assume.seed_to_seedling.value * attrition, assume.fruit_set_sd};
+    return std::max(0, flowers_needed(goal.seedlings_wanted, fate, assume.confidence));
 }
 
 PollenNeed need_of(const Bench& bench, const DonorPlan& donor, int flowers, double total) {
@@ -104,6 +105,7 @@ std::optional<WayOutlook> next_spring(Bench& bench, const DonorPlan& donor) {
     auto ways = way_outlooks(bench, then);
     LotLedger unused;
     choose_ways(ways, donor.need, unused, unused);
+    finish_ways(ways, donor.need);
     auto& best = ways.front();
     const bool frozen = best.collected_now && best.row.chance.value >= fair_chance;
     return frozen ? std::optional{std::move(best)} : std::nullopt;
@@ -113,18 +115,11 @@ void advise_next_spring(DonorPlan& donor) {
     const auto& row = donor.for_next_spring->row;
     for (auto& way : donor.ways) {
         if (way.row.way == PollenWay::kept_from_last_year) {
-            way.row.why += verbatim(" ") + say("Collect pollen of {} by {} this spring and freeze it: the "
-                                               "cross can then be made next year.",
-                                               row.donor, to_iso(*row.collect_to));
+            way.sentences.push_back(
+                say("Collect pollen of {} by {} this spring and freeze it: the cross can "
+                    "then be made next year.",
+                    row.donor, to_iso(*row.collect_to)));
         }
-    }
-}
-
-void choose_for(Bench& bench, DonorPlan& donor, const LotLedger& before, LotLedger& taken) {
-    choose_ways(donor.ways, donor.need, before, taken);
-    donor.for_next_spring = next_spring(bench, donor);
-    if (donor.for_next_spring) {
-        advise_next_spring(donor);
     }
 }
 
@@ -140,14 +135,44 @@ GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger) {
     plan.donors = open_donors(bench, goal);
     plan.next_season = goal.season.year == bench.forecast->season.year + 1;
     const double total = total_share(plan.donors);
-    const int flowers = flowers_for(bench.assumptions, goal.seedlings_wanted, mean_attrition(plan.donors));
+    const int flowers = flowers_for(bench, goal, mean_attrition(plan.donors));
     say_who_stands_in(plan.donors);
     const LotLedger before = ledger;
     for (auto& donor : plan.donors) {
         donor.need = need_of(bench, donor, flowers, total);
-        choose_for(bench, donor, before, ledger);
+        choose_ways(donor.ways, donor.need, before, ledger);
+        donor.for_next_spring = next_spring(bench, donor);
     }
     return plan;
+}
+
+std::vector<WayOutlook*> followed(DonorPlan& donor) {
+    std::vector<WayOutlook*> ways;
+    for (auto& way : donor.ways) {
+        if (worth_doing(way)) {
+            ways.push_back(&way);
+        }
+    }
+    return ways;
+}
+
+std::vector<const WayOutlook*> followed(const DonorPlan& donor) {
+    std::vector<const WayOutlook*> ways;
+    for (const auto& way : donor.ways) {
+        if (worth_doing(way)) {
+            ways.push_back(&way);
+        }
+    }
+    return ways;
+}
+
+void finish_plan(GoalPlan& plan) {
+    for (auto& donor : plan.donors) {
+        if (donor.for_next_spring) {
+            advise_next_spring(donor);
+        }
+        finish_ways(donor.ways, donor.need);
+    }
 }
 
 }  // namespace pipward::cross::detail

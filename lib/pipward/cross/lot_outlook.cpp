@@ -26,8 +26,10 @@ std::optional<double> flowers_left(const Stock& stock, const PollenLot& lot,
     return std::max(0.0, *collected - used->second / assumptions.flowers_per_donor_flower);
 }
 
-LotOutlook outlook_of(const Stock& stock, const PollenLot& lot, Day use,
-                      const CrossingAssumptions& assumptions) {
+}  // namespace
+
+LotOutlook lot_outlook(const Stock& stock, const PollenLot& lot, Day use,
+                       const CrossingAssumptions& assumptions) {
     const auto found = stock.tests.find(lot.code);
     const auto tests = found == stock.tests.end() ? std::vector<PollenTest>{} : found->second;
     const auto& stays = stock.stays.at(lot.code);
@@ -41,30 +43,22 @@ LotOutlook outlook_of(const Stock& stock, const PollenLot& lot, Day use,
     return outlook;
 }
 
-bool asked_for(const PollenLot& lot, const LotQuestion& question) {
-    return (!question.collected_from || lot.collected_on >= *question.collected_from) &&
-           (!question.collected_before || lot.collected_on < *question.collected_before);
-}
-
-}  // namespace
-
-std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& question,
-                                   const CrossingAssumptions& assumptions) {
-    std::optional<LotOutlook> best;
-    for (const auto& donor : {question.donor, question.blend}) {
+std::vector<LotOutlook> lots_in_hand(const Stock& stock, const LotQuestion& question,
+                                     const CrossingAssumptions& assumptions) {
+    std::vector<LotOutlook> in_hand;
+    for (const auto& donor : {question.blend, question.donor}) {
         const auto lots = stock.lots.find(donor);
         if (lots == stock.lots.end()) {
             continue;
         }
         for (const auto* lot : lots->second) {
-            const auto outlook = outlook_of(stock, *lot, question.use, assumptions);
-            const bool empty = outlook.flowers_left && *outlook.flowers_left <= 0;
-            if (asked_for(*lot, question) && !empty && (!best || outlook.usable > best->usable)) {
-                best = outlook;
+            auto outlook = lot_outlook(stock, *lot, question.use, assumptions);
+            if (!outlook.flowers_left || *outlook.flowers_left > 0) {
+                in_hand.push_back(std::move(outlook));
             }
         }
     }
-    return best;
+    return in_hand;
 }
 
 }  // namespace pipward::cross::detail

@@ -6,16 +6,23 @@
 
 namespace pipward::cross::detail {
 
+bool can_use_fresh(const BloomCourse& seed_parent, const BloomCourse& donor) {
+    return (seed_parent.workable & donor.fresh).any();
+}
+
+bool can_keep(const BloomCourse& seed_parent, const BloomCourse& donor) {
+    return !donor.balloon.empty() && donor.balloon.first + drying_days <= seed_parent.working.last;
+}
+
 double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& donor) {
     return share_of_scenarios(seed_parent, [&](std::size_t s, std::size_t d) {
-        return (seed_parent.each[s].workable & donor.each[d].fresh).any();
+        return can_use_fresh(seed_parent.each[s], donor.each[d]);
     });
 }
 
 double chance_kept(const BloomCourses& seed_parent, const BloomCourses& donor) {
     return share_of_scenarios(seed_parent, [&](std::size_t s, std::size_t d) {
-        const auto& balloon = donor.each[d].balloon;
-        return !balloon.empty() && balloon.first + drying_days <= seed_parent.each[s].working.last;
+        return can_keep(seed_parent.each[s], donor.each[d]);
     });
 }
 

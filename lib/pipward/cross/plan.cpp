@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <tuple>
 
-#include "pipward/cross/detail/goal_plan.h"
+#include "pipward/cross/detail/agreement.h"
 #include "pipward/cross/detail/tasks.h"
 
 namespace pipward::cross {
@@ -129,8 +129,9 @@ SeasonPlan plan_season(const bloom::BloomForecast& forecast, const Orchard& orch
     for (const auto* goal : goals) {
         planned.push_back(detail::plan_goal(bench, *goal, ledger));
     }
+    const auto collections = detail::agree(bench, planned);
     collect_ways(plan, planned);
-    plan.pollen = detail::pollen_tasks(bench, planned);
+    plan.pollen = detail::pollen_tasks(bench, planned, collections);
     plan.field = detail::field_tasks(bench, planned);
     return plan;
 }

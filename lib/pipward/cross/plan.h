@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -51,8 +52,7 @@ struct CrossWay {
     std::optional<Day> collect_to;    ///< ... to: the last safe day at the stated risk
     std::optional<Store> store;       ///< of the pollen until use; empty where the way is closed
     std::optional<Day> use_from;      ///< the seed parent can be worked from ...
-    /// ... to: the last safe day at the stated risk, or a median, which `why` says. Both empty where it is
-    /// closed.
+    /// ... to: the last safe day at the stated risk, or a median. Both empty where it is closed.
     std::optional<Day> use_to;
     int flowers = 0;        ///< of the seed parent, to be worked for the wanted seedlings
     int donor_flowers = 0;  ///< of the donor, to be collected
@@ -62,12 +62,19 @@ struct CrossWay {
     /// Of seed parent and donor, 0..1; empty where the pedigree does not tell it.
     std::optional<double> kinship;
     std::optional<std::string> lot;       ///< a lot in hand that this way uses
+    bool collect_by_median = false;       ///< `collect_to` is a median: the risk would leave no time
+    bool use_by_median = false;           ///< `use_to` is, likewise
+    std::optional<Day> balloon_from;      ///< the donor is likely to stand at balloon from (median) ...
+    std::optional<Day> balloon_to;        ///< ... to (median); empty where nothing is to be collected
     Verdict verdict = Verdict::doubtful;  ///< by the chance, the parents and the number of flowers
     Sentence why;                         ///< whole sentences, for people
-    /// The way that the plan follows for this goal (and member). Where a lot in hand is too small, the way
-    /// that covers the rest is marked too. Where nothing works the likeliest is marked, and no work is
-    /// planned on it.
+    /// The way that the plan follows for this goal (and member). Where a lot in hand is too small, those that
+    /// cover the rest are marked too: their `flowers` are those of the goal together. Where nothing works the
+    /// likeliest is marked, and no work is planned on it.
     bool best = false;
+    /// A second way besides the followed ones, in case they fail: it raises the chance by so much that it
+    /// pays its work, and cannot wait any longer.
+    bool insurance = false;
 };
 
 /// How soon work must be done, by its last day.
@@ -101,6 +108,11 @@ struct PollenTask {
     Milligrams mass;                    ///< raw pollen expected; 0 for a test
     Store store = Store::refrigerator;  ///< until use: the coldest that any of the crosses asks for
     std::optional<Day> keep_until;      ///< the last day of use over the crosses
+    std::optional<std::string> lot;     ///< the lot under test
+    bool insurance = false;             ///< for a second way only, in case the first fails
+    bool by_median = false;             ///< `do_to` is a median: the risk would leave no time
+    std::optional<Day> balloon_from;    ///< the tree is likely to stand at balloon from (median) ...
+    std::optional<Day> balloon_to;      ///< ... to (median); empty for a test
     Season season_of_use;               ///< the plan's, or the next
     std::vector<std::string> for_crosses;  ///< codes, sorted
     Urgency urgency = Urgency::later;      ///< by do_to
@@ -116,6 +128,16 @@ enum class FieldWork {
 /// The work's word for tables.
 std::string_view to_text(FieldWork work);
 
+/// Where the pollen of some flowers comes from.
+struct PollenShare {
+    std::string donor;                    ///< an accession
+    std::optional<std::string> lot;       ///< in hand; else it is collected or cut
+    PollenWay way = PollenWay::same_day;  ///< as the plan follows it
+    Store store = Store::room;            ///< until use; the room for fresh pollen
+    int flowers = 0;                      ///< of the seed parent
+    bool insurance = false;               ///< only where the others fail
+};
+
 /// Work at a seed parent's tree.
 struct FieldTask {
     FieldWork work = FieldWork::pollinate;  ///< each tree and cross has all three
@@ -127,7 +149,10 @@ struct FieldTask {
     Day do_from;                            ///< never before the day of the plan, unless it is too late
     Day do_to;                              ///< last day of use
     int flowers = 0;                        ///< to be worked at this tree
-    Sentence pollen;                   ///< "lot P-2025-03", "collected this spring, refrigerator", "fresh"
+    std::vector<PollenShare> shares;        ///< of its flowers, by donor and in the order of use
+    /// The shares in words: "lot P-2025-03", "collected this spring, refrigerator", "fresh".
+    Sentence pollen;
+    bool by_median = false;            ///< the last day of pollination is a median
     Urgency urgency = Urgency::later;  ///< by do_to
     Sentence why;                      ///< what to do, when and why; whole sentences, for people
 };
@@ -144,7 +169,15 @@ struct CrossingAssumptions {
     double flowers_per_donor_flower = 5;
     Milligrams pollen_per_flower{1.0};  ///< raw, anther dust included; the book's own lots replace it
     Share usable_germination{0.30};     ///< below this a store is not planned on
+    /// Standard deviation of set from cross to cross, 0..0.5: springs, trees and hands differ more than
+    /// chance (common practice, no source).
+    double fruit_set_sd = 0.12;
+    /// Set by the seed parent's genus, where the orchard's own counts tell it apart; else `fruit_set`.
+    std::map<std::string, Share> fruit_set_of_genus;
 };
+
+/// The set to count on for seed parents of a genus ("Malus"; empty where it is not known).
+Share fruit_set_of(const CrossingAssumptions& assumptions, const std::string& genus);
 
 /// What is to be done for a season's crosses, and for the next season's where it must be done now.
 struct SeasonPlan {

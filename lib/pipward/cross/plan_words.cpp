@@ -73,6 +73,11 @@ std::string_view to_text(FieldWork work) {
     return "unbag";
 }
 
+Share fruit_set_of(const CrossingAssumptions& assumptions, const std::string& genus) {
+    const auto own = assumptions.fruit_set_of_genus.find(genus);
+    return own == assumptions.fruit_set_of_genus.end() ? assumptions.fruit_set : own->second;
+}
+
 std::span<const Word<Urgency>> words(Urgency) {
     static constexpr std::array<Word<Urgency>, 4> all{{{Urgency::today, "today", "today"},
                                                        {Urgency::this_week, "this-week", "this week"},

@@ -2,8 +2,10 @@
 #include "pipward/cross/detail/stock.h"
 
 #include <algorithm>
+#include <span>
 #include <tuple>
 
+#include "pipward/cross/detail/crossing.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::cross::detail {
@@ -50,7 +52,36 @@ void take_lots(Stock& stock, const Orchard& orchard) {
     }
 }
 
+// Of a blend, a lot of one member gives that member's share only.
+double share_of_lot(const OrchardIndex& book, const CrossGoal& goal, const std::string& donor) {
+    const auto donors = donors_of(book, goal);
+    const auto found = std::ranges::find(donors, donor, &DonorShare::donor);
+    return found == donors.end() || found->share.value <= 0 ? 1 : found->share.value;
+}
+
+double drawn_from_lot(const Stock& stock, const OrchardIndex& book, const Pollination& work) {
+    constexpr double least = 0.05;  // pollen as good as dead is not drawn without end
+    const auto* lot = book.pollen_lot(*work.lot);
+    const auto* goal = book.goal(work.cross);
+    const auto stays = stock.stays.find(*work.lot);
+    if (lot == nullptr || stays == stock.stays.end()) {
+        return 0;
+    }
+    const auto tests = stock.tests.find(lot->code);
+    double serves = germination_at(stays->second,
+                                   tests == stock.tests.end() ? std::span<const PollenTest>{} : tests->second,
+                                   work.pollinated_on, work.pollinated_on)
+                        .mean;
+    if (goal == nullptr) {
+        return work.flowers / std::max(least, serves);
+    }
+    const auto compatible = compatibility_of(book, goal->seed_parent, lot->donor).pollen_share.value;
+    serves *= compatible > 0 ? compatible : 1;
+    return work.flowers * share_of_lot(book, *goal, lot->donor) / std::max(least, serves);
+}
+
 void take_pollinations(Stock& stock, const Orchard& orchard) {
+    const OrchardIndex book(orchard);
     const auto passes = passes_of(orchard.pollinations);
     for (std::size_t i = 0; i < passes.size(); ++i) {
         const auto& work = orchard.pollinations[i];
@@ -61,7 +92,7 @@ void take_pollinations(Stock& stock, const Orchard& orchard) {
             stock.pollinated_for_cross[work.cross] += work.flowers;
         }
         if (work.lot) {
-            stock.pollinated_from_lot[*work.lot] += work.flowers;
+            stock.pollinated_from_lot[*work.lot] += drawn_from_lot(stock, book, work);
         }
     }
 }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 #include "pipward/cross/detail/way_view.h"
 #include "pipward/cross/detail/why.h"
@@ -23,12 +24,6 @@ std::vector<WayOutlook> blocked_ways(const Sentence& why) {
         outlook.sentences.push_back(why);
     }
     return ways;
-}
-
-void add(std::vector<WayOutlook>& ways, std::optional<WayOutlook> way) {
-    if (way) {
-        ways.push_back(std::move(*way));
-    }
 }
 
 WayOutlook no_lot_way(const WayView& view) {
@@ -58,13 +53,12 @@ std::vector<WayOutlook> open_ways(const Bench& bench, const Crossing& crossing) 
                        share_with(*crossing.seed_left, &BloomCourse::working)};
     std::vector<WayOutlook> ways;
     add_ways_from_trees(ways, view);
-    add(ways, lot_of_this_spring_way(view));
-    auto older = lot_of_last_year_way(view);
-    const bool freezes = crossing.next_season && !crossing.donors.empty();
-    if (!older && !freezes) {
-        older = no_lot_way(view);
+    std::ranges::move(lot_ways(view), std::back_inserter(ways));
+    const bool has_older = std::ranges::find(ways, PollenWay::kept_from_last_year,
+                                             [](const WayOutlook& way) { return way.row.way; }) != ways.end();
+    if (!has_older) {
+        ways.push_back(no_lot_way(view));
     }
-    add(ways, std::move(older));
     return ways;
 }
 

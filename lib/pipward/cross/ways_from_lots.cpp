@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include <fmt/format.h>
+#include <algorithm>
 
 #include "pipward/cross/detail/way_view.h"
 #include "pipward/cross/detail/why.h"
@@ -7,57 +7,55 @@
 namespace pipward::cross::detail {
 namespace {
 
-std::optional<WayOutlook> lot_way(const WayView& view, PollenWay way, LotQuestion question) {
-    question.donor = view.crossing.donor;
-    question.blend = view.crossing.blend ? view.crossing.goal->pollen_parent : std::string{};
-    question.use = view.crossing.day(view.working.first);
-    const auto lot = best_lot(view.bench.stock, question, view.assume());
-    if (!lot) {
-        return std::nullopt;
-    }
-    auto outlook = begin_way(view, way);
-    outlook.lot = lot;
-    outlook.row.lot = lot->lot->code;
-    outlook.row.store = lot->store;
-    outlook.row.chance = {view.workable * lot->usable};
-    outlook.germination = lot->at_use.mean;
-    outlook.sentences.push_back(lot_text(*lot, question.use, view.assume().usable_germination));
-    return outlook;
+// Pollen of the day must dry before it is used.
+double chance_from(const WayView& view, Day dry) {
+    const auto& courses = view.crossing.seed_left->each;
+    const auto in_time = std::ranges::count_if(courses, [&](const BloomCourse& course) {
+        return !course.working.empty() && view.crossing.day(course.working.last) >= dry;
+    });
+    return static_cast<double>(in_time) / static_cast<double>(std::max<std::size_t>(1, courses.size()));
 }
 
-Day season_begins(const WayView& view) {
-    return view.crossing.day(season_first);
+WayOutlook lot_way(const WayView& view, const LotOutlook& lot) {
+    const bool of_this_season = lot.lot->collected_on >= view.crossing.day(season_first);
+    auto outlook =
+        begin_way(view, of_this_season ? PollenWay::kept_this_spring : PollenWay::kept_from_last_year);
+    const Day dry = lot.lot->collected_on + fresh_from_days;
+    outlook.lot = lot;
+    outlook.row.lot = lot.lot->code;
+    outlook.row.store = lot.store;
+    outlook.row.use_from = std::max(*outlook.row.use_from, dry);
+    outlook.row.use_to = std::max(*outlook.row.use_to, *outlook.row.use_from);
+    outlook.meets = chance_from(view, dry);
+    outlook.row.chance = {outlook.meets * lot.usable};
+    outlook.germination = lot.at_use.mean;
+    add_how(outlook, view);
+    return outlook;
 }
 
 void freeze(WayOutlook& outlook, const WayView& view, const DonorTree& donor, DayRun days) {
     const auto& forecast = *view.bench.forecast;
     const Day anchor = anchor_of(forecast.season, forecast.hemisphere);
-    collect_at(outlook, view.crossing, donor);
+    collect_at(outlook, view.crossing, donor, anchor);
     outlook.collected_now = true;
     outlook.row.store = Store::freezer;
     outlook.row.collect_from = anchor + days.first;
     outlook.row.collect_to = anchor + days.last;
-    const auto germination =
-        kept_germination(Store::freezer, *outlook.row.use_from - *outlook.row.collect_from);
-    outlook.germination = germination.mean;
-    outlook.row.chance.value *= chance_usable(germination, view.assume().usable_germination);
-    outlook.sentences.push_back(say(
-        "Collect this spring by {}, dry for a day or two, freeze: about {} should germinate in {}.",
-        to_iso(*outlook.row.collect_to), percent_text(germination.mean), view.crossing.goal->season.year));
+    keep_until_use(outlook, *outlook.row.collect_from, view.assume().usable_germination);
+    add_how(outlook, view);
 }
 
 }  // namespace
 
-std::optional<WayOutlook> lot_of_this_spring_way(const WayView& view) {
-    LotQuestion question;
-    question.collected_from = season_begins(view);
-    return lot_way(view, PollenWay::kept_this_spring, question);
-}
-
-std::optional<WayOutlook> lot_of_last_year_way(const WayView& view) {
-    LotQuestion question;
-    question.collected_before = season_begins(view);
-    return lot_way(view, PollenWay::kept_from_last_year, question);
+std::vector<WayOutlook> lot_ways(const WayView& view) {
+    const auto& crossing = view.crossing;
+    const LotQuestion question{crossing.donor, crossing.blend ? crossing.goal->pollen_parent : std::string{},
+                               crossing.day(view.working.last)};
+    std::vector<WayOutlook> ways;
+    for (const auto& lot : lots_in_hand(view.bench.stock, question, view.assume())) {
+        ways.push_back(lot_way(view, lot));
+    }
+    return ways;
 }
 
 WayOutlook kept_for_next_season_way(const WayView& view) {
@@ -65,7 +63,8 @@ WayOutlook kept_for_next_season_way(const WayView& view) {
     const auto harvested = pick_donor(view.crossing, [&](const DonorTree& donor) {
         return share_with(*donor.left, &BloomCourse::balloon);
     });
-    outlook.row.chance = {harvested.chance * view.workable};
+    outlook.meets = harvested.chance * view.workable;
+    outlook.row.chance = {outlook.meets};
     const auto days = balloon_collecting(*harvested.donor->left, view.assume().risk);
     if (days.empty() || harvested.chance < no_chance) {
         outlook.sentences.push_back(

@@ -10,10 +10,12 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <utility>
 
 #include "pipward/book/workbook.h"
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/decoded.h"
+#include "pipward/intake/detail/sheet_rows.h"
 #include "pipward/value/utf8.h"
 
 namespace pipward::intake {
@@ -108,15 +110,22 @@ struct Start {
     Record heading;
 };
 
-/// The first lines of the text that are neither empty nor comments before the first such.
+/// A convention of the British archive of atmospheric data: what the file is, one thing a line, then a line
+/// "data".
+constexpr std::string_view preface_begins = "Conventions,G,BADC-CSV";
+
+/// The first lines of the text that are neither empty, nor comments before the first such, nor of such a
+/// preface.
 std::vector<Start> starts_of(std::string_view text) {
     std::vector<Start> starts;
+    bool in_preface = text.starts_with(preface_begins);
     for (int line = 1; !text.empty() && starts.size() <= lines_above; ++line) {
         const auto first = trimmed(first_line(text));
         const bool is_comment = starts.empty() && first.starts_with('#');
-        if (!first.empty() && !is_comment) {
+        if (!first.empty() && !is_comment && !in_preface) {
             starts.push_back({text, Splitter(first_line(text), line).record()});
         }
+        in_preface = in_preface && first != "data";
         const auto end = text.find_first_of("\r\n");
         text.remove_prefix(end == text.npos ? text.size() : end + (text.substr(end, 2) == "\r\n" ? 2 : 1));
     }
@@ -139,9 +148,9 @@ std::size_t heading_among(const Records& first, const KnowsHeading& known, const
     return 0;
 }
 
-void tell_title(Sheet& sheet, const Record& title, int heading) {
-    sheet.findings.push_back(
-        about_file(sheet.file, title.line,
+void tell_title(const std::string& file, const Record& title, int heading, Findings& findings) {
+    findings.push_back(
+        about_file(file, title.line,
                    {Level::notice,
                     {},
                     one_line(fmt::format("{}", fmt::join(title.fields, " ")), 60),
@@ -149,36 +158,56 @@ void tell_title(Sheet& sheet, const Record& title, int heading) {
                     {}}));
 }
 
-void split_into(Sheet& sheet, std::string_view text, int first) {
-    Splitter splitter(text, first);
+Finding quote_left_open(const std::string& file, int line) {
+    return about_file(file, line,
+                      {Level::error,
+                       {},
+                       {},
+                       say("A quotation mark is opened here and never closed."),
+                       say("Close it, or double it if it belongs to the text.")});
+}
+
+/// Hands on every record in which something stands, the heading first.
+Findings split_each(const Start& start, const std::string& file, const std::function<bool(Record&&)>& see) {
+    Findings findings;
+    Splitter splitter(start.rest, start.heading.line);
     while (!splitter.at_end()) {
         const int line = splitter.line();
         auto record = splitter.record();
         if (splitter.quote_left_open()) {
-            sheet.findings.push_back(about_file(sheet.file, line,
-                                                {Level::error,
-                                                 {},
-                                                 {},
-                                                 say("A quotation mark is opened here and never closed."),
-                                                 say("Close it, or double it if it belongs to the text.")}));
+            findings.push_back(quote_left_open(file, line));
         }
-        if (filled(record) > 0) {
-            sheet.records.push_back(std::move(record));
+        if (filled(record) > 0 && !see(std::move(record))) {
+            break;
         }
     }
+    return findings;
 }
 
-Sheet sheet_of_text(std::string_view text, Sheet sheet, const KnowsHeading& known) {
-    const auto starts = starts_of(text);
+/// Where the heading stands; what was passed over above it is told.
+std::optional<Start> start_of(std::string_view text, const std::string& file, const KnowsHeading& known,
+                              Findings& findings) {
+    auto starts = starts_of(text);
     if (starts.empty()) {
-        return sheet;
+        return std::nullopt;
     }
     const auto at =
         heading_among(starts, known, [](const Start& start) -> const Record& { return start.heading; });
     if (at > 0) {
-        tell_title(sheet, starts.front().heading, starts[at].heading.line);
+        tell_title(file, starts.front().heading, starts[at].heading.line, findings);
     }
-    split_into(sheet, starts[at].rest, starts[at].heading.line);
+    return std::move(starts[at]);
+}
+
+Sheet sheet_of_text(std::string_view text, Sheet sheet, const KnowsHeading& known) {
+    const auto start = start_of(text, sheet.file, known, sheet.findings);
+    if (start) {
+        const auto more = split_each(*start, sheet.file, [&](Record&& record) {
+            sheet.records.push_back(std::move(record));
+            return true;
+        });
+        sheet.findings.insert(sheet.findings.end(), more.begin(), more.end());
+    }
     return sheet;
 }
 
@@ -208,7 +237,7 @@ Sheet sheet_of_workbook(std::vector<book::WorkbookSheet> sheets, Sheet sheet, co
     const auto at =
         heading_among(sheet.records, known, [](const Record& record) -> const Record& { return record; });
     if (at > 0) {
-        tell_title(sheet, sheet.records.front(), sheet.records[at].line);
+        tell_title(sheet.file, sheet.records.front(), sheet.records[at].line, sheet.findings);
         sheet.records.erase(sheet.records.begin(), sheet.records.begin() + static_cast<std::ptrdiff_t>(at));
     }
     return sheet;
@@ -235,6 +264,56 @@ Sheet read_sheet(std::string_view bytes, std::string file, const KnowsHeading& k
     sheet.findings = std::move(text.findings);
     return sheet_of_text(text.text, std::move(sheet), known);
 }
+
+namespace detail {
+
+struct SheetRows::Held {
+    Sheet sheet;     ///< of a workbook; of a text no more than its findings
+    Decoded text{};  ///< `start` looks into it
+    std::optional<Start> start{};
+};
+
+SheetRows::SheetRows(std::string_view bytes, std::string file, const KnowsHeading& known)
+    : held_(std::make_unique<Held>(Held{{std::move(file), {}, {}}})) {
+    auto& sheet = held_->sheet;
+    if (auto sheets = book::read_workbook(bytes)) {
+        sheet = sheet_of_workbook(std::move(*sheets), std::move(sheet), known, {});
+        return;
+    }
+    held_->text = decoded(bytes, sheet.file);
+    sheet.findings = std::move(held_->text.findings);
+    held_->start = start_of(held_->text.text, sheet.file, known, sheet.findings);
+}
+
+SheetRows::SheetRows(SheetRows&&) noexcept = default;
+SheetRows::~SheetRows() = default;
+
+const Findings& SheetRows::findings() const {
+    return held_->sheet.findings;
+}
+
+const Record* SheetRows::heading() const {
+    return held_->start                   ? &held_->start->heading
+           : held_->sheet.records.empty() ? nullptr
+                                          : &held_->sheet.records.front();
+}
+
+Findings SheetRows::each(const std::function<bool(Record&&)>& see) const {
+    if (!held_->start) {
+        for (const auto& record : held_->sheet.rows()) {
+            if (!see(Record(record))) {
+                break;
+            }
+        }
+        return {};
+    }
+    bool is_heading = true;
+    return split_each(*held_->start, held_->sheet.file, [&](Record&& record) {
+        return std::exchange(is_heading, false) || see(std::move(record));
+    });
+}
+
+}  // namespace detail
 
 Sheet split_text(std::string_view text, std::string file) {
     return sheet_of_text(text, {std::move(file), {}, {}}, [](std::string_view) { return false; });

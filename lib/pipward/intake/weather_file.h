@@ -39,6 +39,11 @@ struct WeatherFileOptions {
     std::optional<std::string> station_column;  ///< of a file with several stations
     std::optional<TemperatureUnit> unit;        ///< found out where not given
     std::optional<DateFormat> date_format;      ///< found out where not given
+    /// Days to add to the file's dates, -1..1; asked for where they are stamped with a time of UTC that is
+    /// not midnight.
+    std::optional<int> day_shift{};
+    /// Days behind it cannot have been observed: an error. Nothing: not looked at.
+    std::optional<Day> today{};
 };
 
 /// A weather file as it was read.
@@ -56,9 +61,10 @@ inline constexpr Celsius hottest_believable{60};  ///< both included
 WeatherImport read_weather_file(std::string_view bytes, const WeatherFileOptions& options);
 
 /// Reads a table of daily extremes with a header line: columns in any order and under many names, days in any
-/// order of their parts, decimal point or comma, Celsius or Fahrenheit. What the file does not make plain is
-/// asked for by a finding that names the option, never guessed. A day without both readings is left out and
-/// counted, never zero. Hourly files are refused. `understood` tells how the file was read.
+/// order of their parts, decimal point or comma, Celsius or Fahrenheit. Of the file no more than its days is
+/// held. What the file does not make plain is asked for by a finding that names the option, never guessed. A
+/// day without both readings is left out and counted, never zero. Hourly files are refused. `understood`
+/// tells how the file was read.
 ///
 /// The unit is told by the first of these that can: the option; the headers; the values. Of the values the
 /// *warm mark* is looked at, which one maximum in twenty exceeds: above 130 it is neither Celsius nor
@@ -71,6 +77,9 @@ WeatherImport import_csv(std::string_view bytes, const WeatherFileOptions& optio
 /// Whether the first line is one that NOAA's GHCN-Daily files have, in any of the forms below.
 bool looks_like_ghcn(std::string_view bytes);
 
+/// Whether the first line is one of GHCN-Daily's lines of fixed width.
+bool looks_like_dly(std::string_view bytes);
+
 /// Reads NOAA's Global Historical Climatology Network, daily (Menne et al. 2012, J. Atmos. Oceanic Technol.
 /// 29:897). The forms, from memory of their documentation:
 /// - wide, as Climate Data Online gives it: header STATION, NAME, DATE, TMAX, TMIN and more, in Celsius or
@@ -78,8 +87,11 @@ bool looks_like_ghcn(std::string_view bytes);
 /// Columns TMAX_ATTRIBUTES and TMIN_ATTRIBUTES hold flags parted by commas, the second for quality.
 /// - long, by station or by year, with or without a header: ID, YYYYMMDD, ELEMENT, VALUE, MFLAG, QFLAG,
 /// SFLAG, OBSTIME; elements TMIN and TMAX in tenths of a degree Celsius.
-/// Values with a quality flag have failed a check of their keeper: they are rejected and counted. Of the
-/// options the long form knows file, station, station_in_file and source.
+/// - of fixed width (.dly), by station, a line a month and element: ID in columns 1 to 11, year 12 to 15,
+/// month 16 to 17, element 18 to 21, then for each of 31 days the value in 5 columns, -9999 where missing,
+/// and the flags of measurement, quality and source in one each (section III of the archive's readme). Values
+/// with a quality flag have failed a check of their keeper: they are rejected and counted. Of the options the
+/// long form and that of fixed width know file, station, station_in_file and source.
 WeatherImport import_ghcn(std::string_view bytes, const WeatherFileOptions& options);
 
 }  // namespace pipward::intake

@@ -48,10 +48,10 @@ Line calculated(const Orchard& orchard, std::vector<std::string> names) {
 
 Sentence pair_remark(const Line& line, std::size_t i, std::size_t j, Relation relation) {
     if (!line.member(i).calculated) {
-        return not_reckoned_words(line.names[i], line.member(i));
+        return not_calculated_words(line.names[i], line.member(i));
     }
     if (!line.member(j).calculated) {
-        return not_reckoned_words(line.names[j], line.member(j));
+        return not_calculated_words(line.names[j], line.member(j));
     }
     if (relation == Relation::unknown) {
         return say("No parent of either is recorded.");
@@ -87,7 +87,7 @@ bool all_founders(const Line& line, const PedigreeMember& member) {
 Sentence inbreeding_remark(const Line& line, std::size_t i) {
     const auto& member = line.member(i);
     if (!member.calculated) {
-        return not_reckoned_words(line.names[i], member);
+        return not_calculated_words(line.names[i], member);
     }
     if (is_founder(member)) {
         return say("No parent is recorded.");
@@ -132,7 +132,7 @@ OwnInbreeding inbreeding_row(const Line& line, std::size_t i, const MeanOf& mean
 
 }  // namespace
 
-Sentence not_reckoned_words(const std::string& name, const PedigreeMember& member) {
+Sentence not_calculated_words(const std::string& name, const PedigreeMember& member) {
     return member.diploid ? say("Not calculated: {} descends from one that is not diploid.", name)
                           : say("Not calculated: {} is not diploid.", name);
 }

@@ -40,6 +40,6 @@ KinshipSurvey kinship_survey(const Orchard& orchard, std::vector<std::string> na
 
 /// Why the genes of a member that is not calculated cannot be counted: it is not diploid, or comes of one
 /// that is not. `name` is what it is called by.
-Sentence not_reckoned_words(const std::string& name, const PedigreeMember& member);
+Sentence not_calculated_words(const std::string& name, const PedigreeMember& member);
 
 }  // namespace pipward::lineage

@@ -11,7 +11,7 @@ namespace {
 
 Sentence remark_of(const PedigreeMember& member, const std::string& name, int own_scores) {
     if (!member.calculated) {
-        return not_reckoned_words(name, member);
+        return not_calculated_words(name, member);
     }
     std::vector<Sentence> remarks;
     if (member.name != name) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/math/distributions.h"
 
+#include <boost/math/distributions/beta.hpp>
 #include <boost/math/distributions/binomial.hpp>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/hypergeometric.hpp>
@@ -32,6 +33,10 @@ double normal_density(double off, double sd) {
 
 double student_quantile(double chance, double freedom) {
     return boosted::quantile(boosted::students_t(freedom), chance);
+}
+
+double beta_quantile(double chance, double a, double b) {
+    return boosted::quantile(boosted::beta_distribution<>(a, b), chance);
 }
 
 double chi_square_above(double value, double freedom) {

@@ -15,6 +15,10 @@ double normal_density(double off, double sd);
 /// The t below which Student's t lies with this chance. Range: chance above 0, below 1; freedom above 0.
 double student_quantile(double chance, double freedom);
 
+/// The value below which a beta distribution lies with this chance. Range: chance above 0, below 1; a and b
+/// above 0.
+double beta_quantile(double chance, double a, double b);
+
 /// The chance that chi-square with so many degrees of freedom exceeds `value`, which is not negative.
 double chi_square_above(double value, double freedom);
 

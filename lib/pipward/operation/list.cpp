@@ -3,12 +3,15 @@
 
 #include <array>
 
+#include "pipward/operation/book/detail/book_backup.h"
+
 namespace pipward::operation {
 
 std::span<const std::unique_ptr<const Operation>> operations() {
     static const std::array all{
         detail::book_new(),
         detail::book_upgrade(),
+        detail::book_backup(),
         detail::book_style(),
         detail::layer_import(),
         detail::weather_import(),

@@ -81,7 +81,7 @@ std::string backing(const BloomChartLayout& layout) {
 }  // namespace
 
 std::string bloom_chart_svg(const BloomChart& chart, const BloomChartLayout& layout, const Wording& wording) {
-    const Speech speech(wording);
+    const Speech speech(wording, parts_of(chart.from).year);
     const auto& m = measures_of(layout.shape);
     const auto drawing = bloom_drawing(chart, m, wording);
     double y = drawing.height;

@@ -25,9 +25,22 @@ Sentence source_text(const BloomBar& bar) {
 
 Sentence role_text(const BloomBar& bar) {
     if (bar.seed_parent) {
-        return verbatim(" · ") + (bar.pollen_parent ? say("seed, pollen") : say("seed"));
+        return bar.pollen_parent ? say("seed, pollen") : say("seed");
     }
-    return bar.pollen_parent ? verbatim(" · ") + say("pollen") : Sentence{};
+    return bar.pollen_parent ? say("pollen") : Sentence{};
+}
+
+/// Beside each other where there is room for both, else one below the other.
+std::vector<std::string> about_lines(const BloomBar& bar, const Speech& speech, double em) {
+    const auto source = speech.text(source_text(bar));
+    const auto role = speech.text(role_text(bar));
+    const auto both = role.empty() ? source : source + " · " + role;
+    if (role.empty() || estimated_width(both) <= em) {
+        return wrap_lines(both, em, 2);
+    }
+    auto lines = wrap_lines(source, em, 1);
+    std::ranges::move(wrap_lines(role, em, 1), std::back_inserter(lines));
+    return lines;
 }
 
 // One accession's row, laid out.
@@ -46,8 +59,7 @@ Row laid_out(const BloomBar& bar, const ChartMeasures& m, const Speech& speech, 
         const double bottom = top + m.line + chart_row_gap;
         return {bar, wrap_lines(bar.name, em, 1), {}, top, bottom - chart_row_gap / 2, bottom};
     }
-    const auto about = speech.text(source_text(bar) + role_text(bar));
-    Row row{bar, wrap_lines(bar.name, em, 2), wrap_lines(about, em, 2), top, 0, 0};
+    Row row{bar, wrap_lines(bar.name, em, 2), about_lines(bar, speech, em), top, 0, 0};
     const auto lines = std::max<std::size_t>(2, row.name.size() + row.about.size());
     row.text_bottom = top + chart_row_gap / 2 + m.line * static_cast<double>(lines);
     row.bottom = row.text_bottom + m.bar_below + chart_row_gap / 2;
@@ -107,7 +119,7 @@ DayAxis plot_axis(const BloomChart& chart, const ChartMeasures& m) {
 }
 
 BloomDrawing bloom_drawing(const BloomChart& chart, const ChartMeasures& m, const Wording& wording) {
-    const Speech speech(wording);
+    const Speech speech(wording, parts_of(chart.from).year);
     BloomDrawing drawing{
         .width = m.width, .height = detail::axis_height(m.line), .axis = plot_axis(chart, m)};
     drawing.head = detail::axis_marks(drawing.axis, {chart.as_of, m.font, m.line, drawing.height}, speech);

@@ -3,7 +3,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "pipward/paper/text.h"
+#include "pipward/record/reader_days.h"
 
 namespace pipward::paper {
 namespace {
@@ -76,22 +79,65 @@ std::string alarm(const CalendarEvent& event, const Wording& wording) {
 std::string event_text(const CalendarEvent& event, Day as_of, const Wording& wording) {
     return property("BEGIN", "VEVENT") + property("UID", uid_of(event.key)) +
            property("DTSTAMP", basic_day(as_of) + "T000000Z") +
-           property("SEQUENCE", fmt::format("{}", as_of - *parse_iso_day("2000-01-01"))) +
+           property("SEQUENCE", fmt::format("{}", std::max(event.sequence, sequence_on(as_of)))) +
+           property("STATUS", event.cancelled ? "CANCELLED" : "CONFIRMED") +
            property("DTSTART;VALUE=DATE", basic_day(event.from)) +
            property("DTEND;VALUE=DATE", basic_day(event.to + 1)) + words("SUMMARY", event.title, wording) +
            words("DESCRIPTION", event.text, wording) + words("LOCATION", event.place, wording) +
-           property("TRANSP", "TRANSPARENT") + alarm(event, wording) + property("END", "VEVENT");
+           property("TRANSP", "TRANSPARENT") + (event.cancelled ? std::string() : alarm(event, wording)) +
+           property("END", "VEVENT");
+}
+
+bool is_the_same(const CalendarEvent& a, const CalendarEvent& b, const Wording& wording) {
+    return a.from == b.from && a.to == b.to && a.cancelled == b.cancelled &&
+           a.title.in(wording) == b.title.in(wording) && a.text.in(wording) == b.text.in(wording) &&
+           a.place.in(wording) == b.place.in(wording);
+}
+
+const CalendarEvent* event_of(const std::vector<CalendarEvent>& events, const std::string& key) {
+    const auto found = std::ranges::find(events, key, &CalendarEvent::key);
+    return found == events.end() ? nullptr : &*found;
+}
+
+void number(CalendarEvent& event, const CalendarEvent* before, Day as_of, const Wording& wording) {
+    event.sequence = sequence_on(as_of);
+    if (before != nullptr) {
+        const int changed = is_the_same(event, *before, wording) ? 0 : 1;
+        event.sequence = std::max(event.sequence, before->sequence + changed);
+    }
 }
 
 }  // namespace
+
+int sequence_on(Day as_of) {
+    return as_of - *parse_iso_day("2000-01-01");
+}
+
+std::vector<CalendarEvent> told_again(std::vector<CalendarEvent> now,
+                                      const std::vector<CalendarEvent>& before, Day as_of,
+                                      const Wording& wording) {
+    for (auto& event : now) {
+        number(event, event_of(before, event.key), as_of, wording);
+    }
+    for (const auto& old : before) {
+        if (old.to >= as_of && event_of(now, old.key) == nullptr) {
+            auto gone = old;
+            gone.cancelled = true;
+            number(gone, &old, as_of, wording);
+            now.push_back(std::move(gone));
+        }
+    }
+    return now;
+}
 
 std::string calendar_text(std::span<const CalendarEvent> events, const std::string& orchard, Day as_of,
                           const Wording& wording) {
     auto text = property("BEGIN", "VCALENDAR") + property("VERSION", "2.0") +
                 property("PRODID", "-//Pipward//Field calendar//EN") + property("CALSCALE", "GREGORIAN") +
                 property("X-WR-CALNAME", escaped(clean_text(orchard)));
+    const auto said = with_reader_days(wording, {});  // a calendar outlives the year
     for (const auto& event : events) {
-        text += event_text(event, as_of, wording);
+        text += event_text(event, as_of, said);
     }
     return text + property("END", "VCALENDAR");
 }

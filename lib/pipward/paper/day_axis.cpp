@@ -43,30 +43,6 @@ Day next_month(Day day) {
 
 }  // namespace
 
-int weekday_of(Day day) {
-    constexpr int thursday = 4;  // 1970-01-01
-    return ((day.since_1970 + thursday) % 7 + 7) % 7;
-}
-
-Sentence weekday_name(Day day) {
-    switch (weekday_of(day)) {
-        case 0:
-            return say("Sun");
-        case 1:
-            return say("Mon");
-        case 2:
-            return say("Tue");
-        case 3:
-            return say("Wed");
-        case 4:
-            return say("Thu");
-        case 5:
-            return say("Fri");
-        default:
-            return say("Sat");
-    }
-}
-
 Day monday_of(Day day) {
     return day - (weekday_of(day) + 6) % 7;
 }

@@ -3,14 +3,11 @@
 
 #include <vector>
 
+#include "pipward/record/reader_days.h"
 #include "pipward/value/day.h"
 
 namespace pipward::paper {
 
-/// 0 is Sunday, 6 Saturday.
-int weekday_of(Day day);
-/// "Sun".
-Sentence weekday_name(Day day);
 /// The Monday on or before.
 Day monday_of(Day day);
 

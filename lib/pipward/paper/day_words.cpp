@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/day_words.h"
 
-#include "pipward/paper/day_axis.h"
-
 namespace pipward::paper {
 
 Sentence long_day(Day day) {
@@ -33,10 +31,6 @@ Sentence long_day(Day day) {
         default:
             return say("{} December {}", number, year);
     }
-}
-
-Sentence work_day(Day day) {
-    return joined({weekday_name(day), to_short_text(day)}, verbatim(" "));
 }
 
 }  // namespace pipward::paper

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include "pipward/value/day.h"
+#include "pipward/record/reader_days.h"
 
-/// Days as people say them. Not escaped.
+/// Days as the heads of sheets say them; for the others see reader_days.h. Not escaped.
 namespace pipward::paper {
 
 /// "20 March 2026".
 Sentence long_day(Day day);
-/// "Fri 20 Mar".
-Sentence work_day(Day day);
 
 }  // namespace pipward::paper

@@ -3,8 +3,6 @@
 
 #include <fmt/format.h>
 
-#include "pipward/paper/day_axis.h"
-#include "pipward/paper/day_words.h"
 #include "pipward/paper/text.h"
 
 namespace pipward::paper::detail {
@@ -72,20 +70,12 @@ std::string names_html(const std::vector<std::string>& names) {
     return html;
 }
 
-std::string iso_day_html(Day day) {
-    return time_html(day, to_iso(day));
-}
-
-std::string iso_work_day_html(Day day, const Speech& speech) {
-    return time_html(day, speech.plain(weekday_name(day)) + " " + to_iso(day));
+std::string day_html(Day day, const Speech& speech) {
+    return time_html(day, escape_markup(speech.day(day)));
 }
 
 std::string span_html(const std::string& from_html, const std::string& to_html) {
     return element("span", "from", from_html + " –") + " " + to_html;
-}
-
-std::string work_day_html(Day day, const Speech& speech) {
-    return time_html(day, speech.plain(work_day(day)));
 }
 
 std::string section_html(std::string_view id, const Sentence& title, std::string_view html,

@@ -80,7 +80,7 @@ std::string code_of(const Tree& tree, CodeSays code, const place::ToEarth& to_ea
 }
 
 std::vector<Blank> tag_blanks(const Wording& wording) {
-    return {{say("Day").in(wording)}, {say("Flowers").in(wording)}, {say("Initials").in(wording)}};
+    return {{say("Date").in(wording)}, {say("Flowers").in(wording)}, {say("Initials").in(wording)}};
 }
 
 // The next letters that no pollination of the cross has; fewer where the alphabet ends.

@@ -97,7 +97,7 @@ std::vector<PlantingPlace> planting_places(const std::vector<seed::Planted>& pla
 }
 
 std::string planting_sheet_html(const PlantingSheet& sheet, const Wording& wording) {
-    const Speech speech(wording);
+    const Speech speech(wording, parts_of(sheet.day).year);
     const auto title = say("Planting sheet, block {}", sheet.block);
     auto head = "<header>\n" + detail::element("h1", "", speech.plain(title)) + "\n";
     if (!sheet.orchard_name.empty()) {

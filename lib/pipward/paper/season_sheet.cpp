@@ -90,7 +90,7 @@ std::string sections_html(const SeasonSheet& sheet, const Speech& speech) {
 
 std::string season_sheet_html(const SeasonSheet& sheet, const Wording& wording) {
     require_plan(sheet);
-    const Speech speech(wording);
+    const Speech speech(wording, sheet.plan->season.year);
     return detail::sheet_page(title_text(sheet, speech),
                               masthead_html(sheet, speech) + contents_html(speech) + "<main>\n" +
                                   sections_html(sheet, speech) + "</main>\n",

@@ -86,9 +86,9 @@ std::string source_html(const BloomBar& bar, const Speech& speech) {
 }
 
 SheetRow number_row(const bloom::BloomForecast& forecast, const BloomBar& bar, const Speech& speech) {
-    return {{name_html(bar.name), element("strong", "", iso_day_html(bar.full.p50)),
-             span_html(iso_day_html(bar.full.p10), iso_day_html(bar.full.p90)), iso_day_html(bar.first),
-             iso_day_html(bar.end), source_html(bar, speech)},
+    return {{name_html(bar.name), element("strong", "", day_html(bar.full.p50, speech)),
+             span_html(day_html(bar.full.p10, speech), day_html(bar.full.p90, speech)),
+             day_html(bar.first, speech), day_html(bar.end, speech), source_html(bar, speech)},
             warnings_html(forecast, bar.name, speech)};
 }
 

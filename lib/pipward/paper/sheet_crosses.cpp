@@ -6,6 +6,7 @@
 
 #include "pipward/paper/detail/html.h"
 #include "pipward/paper/detail/sheet_sections.h"
+#include "pipward/paper/detail/task_html.h"
 #include "pipward/paper/text.h"
 #include "pipward/season/words.h"
 
@@ -14,7 +15,7 @@ namespace {
 
 // What is done about one cross (and, of a blend, one donor), and what else could be.
 struct Choice {
-    const cross::CrossWay* chosen = nullptr;
+    std::vector<const cross::CrossWay*> chosen;  // never empty: lots, and what makes up for them
     std::vector<const cross::CrossWay*> others;
 };
 
@@ -23,21 +24,23 @@ bool same_question(const cross::CrossWay& a, const cross::CrossWay& b) {
 }
 
 void add_way(Choice& choice, const cross::CrossWay& way) {
-    if (way.best && !choice.chosen->best) {
-        choice.others.insert(choice.others.begin(), choice.chosen);
-        choice.chosen = &way;
-        return;
+    if (!way.best && !way.insurance) {
+        choice.others.push_back(&way);
+    } else if (choice.chosen.front()->best || way.insurance) {
+        choice.chosen.push_back(&way);
+    } else {
+        choice.others.insert(choice.others.begin(), choice.chosen.front());
+        choice.chosen = {&way};
     }
-    choice.others.push_back(&way);
 }
 
 std::vector<Choice> choices_of(const cross::SeasonPlan& plan) {
     std::vector<Choice> choices;
     for (const auto& way : plan.ways) {
         const auto at = std::ranges::find_if(
-            choices, [&](const Choice& choice) { return same_question(*choice.chosen, way); });
+            choices, [&](const Choice& choice) { return same_question(*choice.chosen.front(), way); });
         if (at == choices.end()) {
-            choices.push_back({&way, {}});
+            choices.push_back({{&way}, {}});
         } else {
             add_way(*at, way);
         }
@@ -62,25 +65,33 @@ std::string pips_html(Share chance) {
     return "<span class=\"pips\" aria-hidden=\"true\">" + pips + "</span>";
 }
 
+// What is impossible is said once.
+std::string verdict_html(const cross::CrossWay& way, const Speech& speech) {
+    const auto verdict = season::verdict_words(way.verdict);
+    return verdict == season::chance_words(way.chance) ? std::string{} : ", " + speech.around(verdict);
+}
+
 std::string chance_html(const cross::CrossWay& way, const Speech& speech) {
     return pips_html(way.chance) + " " +
-           element("strong", "", speech.around(season::chance_words(way.chance))) + ", " +
-           speech.around(season::verdict_words(way.verdict));
+           element("strong", "", speech.around(season::chance_words(way.chance))) + verdict_html(way, speech);
 }
 
 std::string best_html(const cross::CrossWay& way, const Speech& speech) {
-    return element("span", "way", speech.around(season::way_words(way.way))) + chance_html(way, speech);
+    const auto second =
+        way.insurance ? element("span", "tag soon", speech.plain(say("second way"))) : std::string{};
+    return element("span", "way", speech.around(season::way_words(way.way))) + chance_html(way, speech) +
+           second;
 }
 
-std::string last_day_html(Day from, Day to) {
-    const auto last = element("strong", "", iso_day_html(to));
-    return from == to ? last : span_html(iso_day_html(from), last);
+std::string span_to_last(Day from, Day to, bool by_median, const Speech& speech) {
+    const auto last = last_day_html(day_html(to, speech), by_median, speech);
+    return from == to ? last : span_html(day_html(from, speech), last);
 }
 
 std::string collect_html(const cross::CrossWay& way, const Speech& speech) {
     std::string html;
     if (way.collect_from && way.collect_to) {
-        html += last_day_html(*way.collect_from, *way.collect_to);
+        html += span_to_last(*way.collect_from, *way.collect_to, way.collect_by_median, speech);
     }
     if (way.lot) {
         html += element("span", "pair", speech.around(say("lot {}", name_html(*way.lot))));
@@ -91,8 +102,9 @@ std::string collect_html(const cross::CrossWay& way, const Speech& speech) {
     return html;
 }
 
-std::string use_html(const cross::CrossWay& way) {
-    return way.use_from && way.use_to ? last_day_html(*way.use_from, *way.use_to) : "";
+std::string use_html(const cross::CrossWay& way, const Speech& speech) {
+    return way.use_from && way.use_to ? span_to_last(*way.use_from, *way.use_to, way.use_by_median, speech)
+                                      : "";
 }
 
 Sentence donor_flowers_words(int number) {
@@ -121,21 +133,27 @@ std::string match_html(const cross::CrossWay& way, const Speech& speech) {
 std::string other_ways_html(const Choice& choice, const Speech& speech) {
     std::string items;
     for (const auto* way : choice.others) {
-        items += fmt::format("<li>{}: {}, {}</li>", speech.around(season::way_words(way->way)),
-                             speech.around(season::chance_words(way->chance)),
-                             speech.around(season::verdict_words(way->verdict)));
+        items += fmt::format("<li>{}: {}{}</li>", speech.around(season::way_words(way->way)),
+                             speech.around(season::chance_words(way->chance)), verdict_html(*way, speech));
     }
     return items.empty() ? ""
                          : "<div class=\"others\">" + speech.around(say("Other ways:")) + "<ul>" + items +
                                "</ul></div>";
 }
 
-SheetRow row_of(const Choice& choice, const Speech& speech) {
-    const auto& way = *choice.chosen;
+SheetRow row_of(const cross::CrossWay& way, const std::string& below, const Speech& speech) {
     const auto why = way.why.empty() ? "" : element("p", "", speech.plain(way.why));
-    return {{parents_html(way, speech), best_html(way, speech), collect_html(way, speech), use_html(way),
-             amounts_html(way, speech), match_html(way, speech)},
-            why + other_ways_html(choice, speech)};
+    return {{parents_html(way, speech), best_html(way, speech), collect_html(way, speech),
+             use_html(way, speech), amounts_html(way, speech), match_html(way, speech)},
+            why + below};
+}
+
+// One row a way that is followed; the other ways stand below the last.
+void add_rows(std::vector<SheetRow>& rows, const Choice& choice, const Speech& speech) {
+    for (const auto* way : choice.chosen) {
+        const bool last = way == choice.chosen.back();
+        rows.push_back(row_of(*way, last ? other_ways_html(choice, speech) : std::string{}, speech));
+    }
 }
 
 std::string crosses_table(const std::vector<Choice>& choices, const Sentence& caption, const Speech& speech) {
@@ -147,7 +165,7 @@ std::string crosses_table(const std::vector<Choice>& choices, const Sentence& ca
                                                   {say("S-alleles"), 13}};
     std::vector<SheetRow> rows;
     for (const auto& choice : choices) {
-        rows.push_back(row_of(choice, speech));
+        add_rows(rows, choice, speech);
     }
     return sheet_table(caption, columns, rows, speech);
 }
@@ -175,8 +193,9 @@ std::string next_season_html(const std::vector<Choice>& choices, Season season, 
 
 std::string crosses_section(const cross::SeasonPlan& plan, const Speech& speech) {
     auto now = choices_of(plan);
-    const auto later = std::stable_partition(
-        now.begin(), now.end(), [&](const Choice& choice) { return choice.chosen->season <= plan.season; });
+    const auto later = std::stable_partition(now.begin(), now.end(), [&](const Choice& choice) {
+        return choice.chosen.front()->season <= plan.season;
+    });
     const std::vector<Choice> next(later, now.end());
     now.erase(later, now.end());
     const auto this_season =

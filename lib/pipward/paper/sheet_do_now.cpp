@@ -20,6 +20,7 @@ struct Due {
     cross::Urgency urgency;
     Day from;
     Day to;
+    bool by_median;
     std::string html;
 };
 
@@ -33,13 +34,16 @@ Due due(const cross::PollenTask& task, const Speech& speech) {
     if (!task.for_crosses.empty()) {
         html += " · " + speech.around(say("for {}", names_html(task.for_crosses)));
     }
-    return {task.urgency, task.do_from, task.do_to, html};
+    return {task.urgency, task.do_from, task.do_to, task.by_median, html};
 }
 
 Due due(const cross::FieldTask& task, const Speech& speech) {
-    const auto html = counted_html(work_html(task, speech), task.flowers, speech);
-    return {task.urgency, task.do_from, task.do_to,
-            html + " · " + speech.around(say("cross {}", name_html(task.cross)))};
+    auto html = counted_html(work_html(task, speech), task.flowers, speech);
+    html += " · " + speech.around(say("cross {}", name_html(task.cross)));
+    if (!task.pollen.empty()) {
+        html += " · " + speech.plain(task.pollen);
+    }
+    return {task.urgency, task.do_from, task.do_to, task.by_median, html};
 }
 
 std::vector<Due> all_due(const cross::SeasonPlan& plan, const Speech& speech) {
@@ -55,8 +59,8 @@ std::vector<Due> all_due(const cross::SeasonPlan& plan, const Speech& speech) {
 }
 
 std::string when_html(const Due& task, const Speech& speech) {
-    const auto last = element("strong", "", work_day_html(task.to, speech));
-    return task.from == task.to ? last : span_html(work_day_html(task.from, speech), last);
+    const auto last = last_day_html(day_html(task.to, speech), task.by_median, speech);
+    return task.from == task.to ? last : span_html(day_html(task.from, speech), last);
 }
 
 std::string item_html(const Due& task, const Speech& speech) {
@@ -105,8 +109,9 @@ std::string do_now_section(const cross::SeasonPlan& plan, const Speech& speech) 
         all, cross::Urgency::too_late, say("Last safe day has passed"),
         say("The last safe day is in bold. See the cross below for another way before giving it up."),
         speech);
-    const auto soon = group_html(all, cross::Urgency::today, say("Can be done now"), {}, speech) +
-                      group_html(all, cross::Urgency::this_week, say("Within seven days"), {}, speech);
+    const auto soon =
+        group_html(all, cross::Urgency::today, say("Last safe day is today"), {}, speech) +
+        group_html(all, cross::Urgency::this_week, say("Last safe day within seven days"), {}, speech);
     return section_html("now", say("To do now"), missed + (soon.empty() ? nothing_due(all, speech) : soon),
                         speech);
 }

@@ -12,7 +12,8 @@ namespace {
 
 SheetRow row_of(const cross::FieldTask& task, const Speech& speech) {
     return {{tick_box(say("cross {} on {}", task.cross, task.seed_parent), speech),
-             days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
+             days_html(task.do_from, task.do_to, task.by_median, speech) + " " +
+                 urgency_tag(task.urgency, speech),
              work_html(task, speech), task.flowers > 0 ? std::to_string(task.flowers) : "",
              speech.plain(task.pollen), name_html(task.cross)},
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};

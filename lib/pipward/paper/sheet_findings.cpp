@@ -39,7 +39,7 @@ std::string where_text(const Finding& finding, const Wording& wording) {
             where += (where.empty() ? "" : ", ") + part;
         }
     }
-    return finding.value.empty() ? where : where + " = " + finding.value;
+    return finding.value.empty() ? where : where + " = " + verbatim(finding.value).in(wording);
 }
 
 std::string_view kind_of(Level level) {

@@ -25,16 +25,19 @@ std::string amount_html(const cross::PollenTask& task, const Speech& speech) {
 std::string keep_html(const cross::PollenTask& task, const Speech& speech) {
     auto html = speech.around(season::store_words(task.store));
     if (task.keep_until) {
-        html += element("span", "pair", speech.around(say("until {}", iso_day_html(*task.keep_until))));
+        html += element("span", "pair", speech.around(say("until {}", day_html(*task.keep_until, speech))));
     }
     return html;
 }
 
 SheetRow row_of(const cross::PollenTask& task, Season season, const Speech& speech) {
     const auto later = later_season_tag(task, season, speech);
+    const auto second =
+        task.insurance ? element("span", "tag soon", speech.plain(say("second way"))) : std::string{};
     return {{tick_box(say("pollen of {}", task.donor), speech),
-             days_html(task.do_from, task.do_to, speech) + " " + urgency_tag(task.urgency, speech),
-             work_html(task, speech), amount_html(task, speech), keep_html(task, speech),
+             days_html(task.do_from, task.do_to, task.by_median, speech) + " " +
+                 urgency_tag(task.urgency, speech),
+             work_html(task, speech) + second, amount_html(task, speech), keep_html(task, speech),
              names_html(task.for_crosses) + (later.empty() ? "" : " " + later)},
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 
 #include "pipward/paper/day_words.h"
 #include "pipward/paper/detail/html.h"
@@ -77,24 +78,37 @@ std::string skill_html(const SeasonSheet& sheet, const Speech& speech) {
 
 Sentence weather_text(const bloom::BloomForecast& forecast) {
     const auto after = long_day(forecast.as_of);
-    return forecast.members.size() == 1
+    const std::set<Season> lent(forecast.members.begin(), forecast.members.end());
+    return lent.size() == 1
                ? say("Weather after {} is not known: one past season replaces it, so bloom is given as "
                      "prediction intervals. Plan again after new weather or a bloom observation.",
                      after)
                : say("Weather after {} is not known: {} past seasons replace it, so bloom is given as "
                      "prediction intervals. Plan again after new weather or a bloom observation.",
-                     after, forecast.members.size());
+                     after, lent.size());
+}
+
+// By genus where the orchard's own counts tell them apart.
+Sentence set_words(const cross::CrossingAssumptions& a) {
+    std::vector<Sentence> sets;
+    for (const auto& [genus, set] : a.fruit_set_of_genus) {
+        const auto share = season::of_hundred(set.value);
+        sets.push_back(genus.empty() ? share : say("{} ({})", share, genus));
+    }
+    return sets.empty() ? season::of_hundred(a.fruit_set.value) : joined(sets, verbatim(", "));
 }
 
 Sentence assumptions_text(const cross::CrossingAssumptions& a) {
     return say(
         "A probability of 80 % means: in 8 of 10 springs like this one, viable, compatible pollen is "
         "available while the stigmas are receptive. Fruit set and seed are counted in addition: the flower "
-        "numbers assume that {} pollinated flowers set fruit, {} seeds per fruit and that {} seeds become "
-        "seedlings, and reach the wanted number in {} springs. A last safe day has a risk of {:.0f} % of "
+        "numbers assume that {} pollinated flowers set fruit, more or fewer by {:.0f} from cross to cross, "
+        "{} "
+        "seeds per fruit and that {} seeds become seedlings, and reach the wanted number in {} springs. A "
+        "last safe day has a risk of {:.0f} % of "
         "being too late.",
-        season::of_hundred(a.fruit_set.value), a.seeds_per_fruit,
-        season::of_hundred(a.seed_to_seedling.value), season::of_hundred(a.confidence), a.risk * 100);
+        set_words(a), a.fruit_set_sd * 100, a.seeds_per_fruit, season::of_hundred(a.seed_to_seedling.value),
+        season::of_hundred(a.confidence), a.risk * 100);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #include "pipward/paper/speech.h"
 
 #include "pipward/paper/text.h"
+#include "pipward/record/reader_days.h"
 
 namespace pipward::paper {
 namespace {
@@ -24,6 +25,13 @@ std::string form_markup(std::string_view form) {
 }
 
 }  // namespace
+
+Speech::Speech(const Wording& wording, std::optional<int> year)
+    : wording_(with_reader_days(wording, year)), year_(year) {}
+
+std::string Speech::day(Day day) const {
+    return text(reader_day(day, year_));
+}
 
 std::string Speech::plain(const Sentence& sentence) const {
     return escape_markup(text(sentence));

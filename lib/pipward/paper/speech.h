@@ -1,20 +1,23 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 
-#include "pipward/value/sentence.h"
+#include "pipward/value/day.h"
 
 namespace pipward::paper {
 
-/// Says a page's sentences in the words of a host. Lives no longer than the wording it was made from.
+/// Says a page's sentences in the words of a host, with days as people read them.
 class Speech {
   public:
-    /// Keeps a reference to it.
-    explicit Speech(const Wording& wording) : wording_(wording) {}
+    /// Days of this year are said without it.
+    explicit Speech(const Wording& wording, std::optional<int> year = {});
 
-    /// The one it was made from.
+    /// Of all that the page says.
     const Wording& wording() const { return wording_; }
+    /// "Tue 7 Apr", not escaped.
+    std::string day(Day day) const;
     /// Plain text, not escaped.
     std::string text(const Sentence& sentence) const { return sentence.in(wording_); }
     /// Markup, of a sentence whose fillings are plain text.
@@ -23,7 +26,8 @@ class Speech {
     std::string around(const Sentence& sentence) const;
 
   private:
-    const Wording& wording_;
+    Wording wording_;
+    std::optional<int> year_;
 };
 
 }  // namespace pipward::paper

@@ -46,7 +46,9 @@ std::string work_html(const cross::PollenTask& task, const Speech& speech) {
         case cross::PollenWork::test_lot:
             break;
     }
-    return speech.around(say("Test the stored pollen of {}", strong_name(task.donor)));
+    return task.lot ? speech.around(say("Test the stored pollen of {}, lot {}", strong_name(task.donor),
+                                        name_html(*task.lot)))
+                    : speech.around(say("Test the stored pollen of {}", strong_name(task.donor)));
 }
 
 std::string work_html(const cross::FieldTask& task, const Speech& speech) {
@@ -72,9 +74,14 @@ std::string later_season_tag(const cross::PollenTask& task, Season season, const
                : "";
 }
 
-std::string days_html(Day from, Day to, const Speech& speech) {
-    const auto last = element("strong", "", iso_work_day_html(to, speech));
-    return from == to ? last : span_html(iso_work_day_html(from, speech), last);
+std::string last_day_html(const std::string& day, bool by_median, const Speech& speech) {
+    return by_median ? day + " " + element("span", "quiet", speech.plain(say("(median)")))
+                     : element("strong", "", day);
+}
+
+std::string days_html(Day from, Day to, bool by_median, const Speech& speech) {
+    const auto last = last_day_html(day_html(to, speech), by_median, speech);
+    return from == to ? last : span_html(day_html(from, speech), last);
 }
 
 std::string tick_box(const Sentence& what, const Speech& speech) {

@@ -25,6 +25,7 @@ WorkLine work_line(const season::WorkStop& work) {
     return {.title = item.title,
             .from = item.from,
             .to = item.to,
+            .by_median = item.by_median,
             .late = item.late,
             .address = work.address,
             .label = item.tree,

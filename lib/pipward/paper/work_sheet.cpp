@@ -15,9 +15,9 @@ namespace {
 std::string days_of(const WorkLine& line, const Speech& speech) {
     std::string html;
     if (line.from && line.to) {
-        html = detail::days_html(*line.from, *line.to, speech);
+        html = detail::days_html(*line.from, *line.to, line.by_median, speech);
     } else if (line.from) {
-        html = speech.around(say("from {}", detail::iso_work_day_html(*line.from, speech)));
+        html = speech.around(say("from {}", detail::day_html(*line.from, speech)));
     }
     return line.late ? html + " " + detail::element("span", "tag now", speech.plain(say("late"))) : html;
 }
@@ -126,7 +126,7 @@ std::string masthead(const WorkSheet& sheet, const Speech& speech) {
 }  // namespace
 
 std::string work_sheet_html(const WorkSheet& sheet, const Wording& wording) {
-    const Speech speech(wording);
+    const Speech speech(wording, parts_of(sheet.from).year);
     const auto care = sheet.hazards.empty() ? std::string{} : cautions_html(sheet.hazards, speech);
     const auto title = speech.text(sheet.title);
     return detail::sheet_page(sheet.orchard_name.empty() ? title : title + " · " + sheet.orchard_name,

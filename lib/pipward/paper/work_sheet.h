@@ -16,6 +16,7 @@ struct WorkLine {
     Sentence title;           ///< what to do
     std::optional<Day> from;  ///< unknown: any day
     std::optional<Day> to;    ///< unknown: from `from` on
+    bool by_median = false;   ///< `to` is no safe day, but a median
     bool late = false;        ///< `to` has passed
     Sentence address;         ///< "block Lower, row 2, position 8"; empty on the bench
     std::string label;        ///< the tree's; empty on the bench

@@ -29,4 +29,10 @@ ChosenAccessions chosen_accessions(const Orchard& orchard, const std::string& te
 std::optional<std::string> accession_meant(const Orchard& orchard, const std::string& who,
                                            const std::string& key, Findings& findings);
 
+/// Those of a list such as "Wrenlea, UP-05-04", each as accession_meant takes it and each once, in its order;
+/// a text that is one name as it stands is not taken apart. An error finding for every name that is not
+/// known, and for a text without any; no names for empty text.
+std::vector<std::string> accessions_meant(const Orchard& orchard, const std::string& text,
+                                          const std::string& key, Findings& findings);
+
 }  // namespace pipward::place

@@ -35,13 +35,7 @@ std::string_view trimmed(std::string_view text) {
                                            : text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
-/// What a search text asks for: keys as families have them.
-struct Wanted {
-    std::string seed;
-    std::string pollen;
-    std::string number{};
-    bool slips = true;  ///< whether the pollen parent's name may have any: its number could be taken for one
-};
+using Wanted = ParentsSought;
 
 // "Wrenlea no." without its last word.
 std::string_view without_number_word(std::string_view text) {
@@ -186,6 +180,23 @@ Hit hit_of(const Wanted& wanted, const Family& family) {
 }
 
 }  // namespace
+
+bool ParentsSought::is_seed(const std::string& key) const {
+    return likeness_of(seed, key).worth > 0;
+}
+
+bool ParentsSought::is_pollen(const std::string& key) const {
+    return likeness_of(pollen, key, slips).worth > 0;
+}
+
+std::vector<ParentsSought> parents_sought(std::string_view query) {
+    return readings_of(query);
+}
+
+std::string code_sought(std::string_view query) {
+    auto sought = numbered(folded_text(query.substr(0, longest_query)));
+    return sought.number.empty() ? std::string{} : std::move(sought.name);
+}
 
 void FamilyTable::find_by_code(std::string_view query, Hits& hits) const {
     const auto [code, number] = numbered(folded_text(query.substr(0, longest_query)));

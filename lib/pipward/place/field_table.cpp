@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <string_view>
 
@@ -205,11 +206,15 @@ void FieldTable::find_reading(const Reading& reading, float worth, Hits& hits) c
     }
 }
 
-void FieldTable::find_tokens(const std::vector<Token>& tokens, Effort effort, float worth, Hits& hits) const {
+std::vector<Reading> FieldTable::readings(const std::vector<Token>& tokens, Effort effort) const {
     constexpr std::size_t most = 12;
     auto readings = readings_of(tokens, *this, effort);
     readings.resize(std::min(readings.size(), most));
-    for (auto& reading : readings) {
+    return readings;
+}
+
+void FieldTable::find_tokens(const std::vector<Token>& tokens, Effort effort, float worth, Hits& hits) const {
+    for (auto& reading : readings(tokens, effort)) {
         for (auto& values : reading.of) {
             std::ranges::sort(values, {}, &Value::id);
         }
@@ -231,6 +236,40 @@ void FieldTable::find(std::string_view query, Effort effort, Hits& hits) const {
     if (const auto read = with_figures_read(folded); read != folded) {
         find_tokens(tokens_of(read), effort, figures_read, hits);
     }
+}
+
+std::set<std::string> FieldTable::names_of(Facet facet, std::uint32_t value) const {
+    switch (facet) {
+        case Facet::block:
+            return blocks_.written(value);
+        case Facet::row:
+            return rows_.written(value);
+        case Facet::rootstock:
+            return rootstocks_.written(value);
+        case Facet::accession:
+        case Facet::label:
+            return {names_.shown(value)};
+        default:
+            return {std::to_string(value)};
+    }
+}
+
+std::vector<FieldTable::FieldsSought> FieldTable::sought(std::string_view query, Effort effort) const {
+    const auto folded = folded_text(query);
+    auto all = readings(tokens_of(folded), effort);
+    if (const auto read = with_figures_read(folded); read != folded) {
+        std::ranges::move(readings(tokens_of(read), effort), std::back_inserter(all));
+    }
+    std::vector<FieldsSought> sought;
+    for (const auto& reading : all) {
+        auto& fields = sought.emplace_back();
+        for (std::size_t i = 0; i < facet_count; ++i) {
+            for (const auto& value : reading.of[i]) {
+                fields[static_cast<Facet>(i)].merge(names_of(static_cast<Facet>(i), value.id));
+            }
+        }
+    }
+    return sought;
 }
 
 Sentence FieldTable::shown(const Hit& hit, const Orchard& orchard) const {

@@ -64,6 +64,16 @@ void NameList::add_code(std::uint32_t name, const std::string& code) {
     names_[name - 1].code = code;
 }
 
+std::set<std::string> NameList::written(std::uint32_t name) const {
+    std::set<std::string> ways;
+    for (const auto& [way, number] : by_name_) {
+        if (number == name) {
+            ways.insert(way);
+        }
+    }
+    return ways;
+}
+
 // Our own figures: they put the surer reading first.
 float NameList::likeness(const Name& name, std::string_view key, Effort effort) const {
     constexpr float code = 0.985F;

@@ -5,8 +5,8 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <ranges>
-#include <set>
 
 #include "pipward/place/detail/likeness.h"
 #include "pipward/place/detail/misreading.h"
@@ -52,16 +52,6 @@ float for_writing(std::string_view query, std::string_view folded, const std::st
     return shown == query ? 0.02F : folded_text(shown) == folded ? 0.015F : 0.01F;
 }
 
-// Some letters in a row, as words have and numbers of seedlings do not.
-bool has_word(std::string_view key) {
-    constexpr int enough = 3;
-    int letters = 0;
-    return std::ranges::any_of(key, [&](char c) {
-        letters = c >= '0' && c <= '9' ? 0 : letters + 1;
-        return letters >= enough;
-    });
-}
-
 constexpr char line_end = '\n';
 
 }  // namespace
@@ -75,6 +65,50 @@ int slips_allowed(std::string_view key) {
         told += third_alike ? again : key[i] >= '0' && key[i] <= '9' ? digit : 1.0;
     }
     return told < 3.5 ? 0 : told < 6.5 ? 1 : told < 11 ? 2 : 3;
+}
+
+bool has_word(std::string_view key) {
+    constexpr int enough = 3;
+    int letters = 0;
+    return std::ranges::any_of(key, [&](char c) {
+        letters = c >= '0' && c <= '9' ? 0 : letters + 1;
+        return letters >= enough;
+    });
+}
+
+bool begin_words(std::span<const Token> tokens, std::vector<std::string> parts) {
+    return std::ranges::all_of(tokens, [&](const Token& token) {
+        const auto part = std::ranges::find_if(parts, [&](const std::string& one) {
+            return token.number ? one == token.text : one.starts_with(token.text);
+        });
+        if (part == parts.end()) {
+            return false;
+        }
+        parts.erase(part);
+        return true;
+    });
+}
+
+bool may_abbreviate(std::span<const Token> tokens) {
+    constexpr std::size_t long_enough = 3;
+    return !tokens.front().number && std::ranges::any_of(tokens, [](const Token& token) {
+        return !token.number && token.text.size() >= long_enough;
+    });
+}
+
+bool all_are_words(std::span<const Token> tokens) {
+    return std::ranges::none_of(
+        tokens, [](const Token& token) { return token.number || mark_of(token.text) != Mark::none; });
+}
+
+std::vector<std::string> split_parts(std::string_view parts_key) {
+    std::vector<std::string> parts;
+    while (!parts_key.empty()) {
+        const auto end = std::min(parts_key.find(' '), parts_key.size());
+        parts.emplace_back(parts_key.substr(0, end));
+        parts_key.remove_prefix(std::min(end + 1, parts_key.size()));
+    }
+    return parts;
 }
 
 std::string name_key(std::string_view folded) {
@@ -268,32 +302,6 @@ Values NamePool::accessions_called(std::span<const Token> tokens, Effort effort)
     return values;
 }
 
-namespace {
-
-// Whether every token begins a word of its own; numbers are whole ones.
-bool begin_words(std::span<const Token> tokens, std::vector<std::string> parts) {
-    return std::ranges::all_of(tokens, [&](const Token& token) {
-        const auto part = std::ranges::find_if(parts, [&](const std::string& one) {
-            return token.number ? one == token.text : one.starts_with(token.text);
-        });
-        if (part == parts.end()) {
-            return false;
-        }
-        parts.erase(part);
-        return true;
-    });
-}
-
-// Several words, of which one may be short, or one long enough to tell something.
-bool may_abbreviate(std::span<const Token> tokens) {
-    constexpr std::size_t long_enough = 3;
-    return !tokens.front().number && std::ranges::any_of(tokens, [](const Token& token) {
-        return !token.number && token.text.size() >= long_enough;
-    });
-}
-
-}  // namespace
-
 Values NamePool::accessions_of_beginnings(std::span<const Token> tokens) const {
     auto values = accessions_called(tokens, Effort::whole);
     if (!values.empty() || !may_abbreviate(tokens)) {
@@ -314,9 +322,7 @@ Values NamePool::accessions_of_beginnings(std::span<const Token> tokens) const {
 
 Values NamePool::accessions_misspelt(std::span<const Token> tokens) const {
     auto values = accessions_of_beginnings(tokens);
-    const bool only_words = std::ranges::none_of(
-        tokens, [](const Token& token) { return token.number || mark_of(token.text) != Mark::none; });
-    if (!values.empty() || !only_words || !may_abbreviate(tokens)) {
+    if (!values.empty() || !all_are_words(tokens) || !may_abbreviate(tokens)) {
         return values;
     }
     constexpr float best = 0.75F;
@@ -334,29 +340,33 @@ Values NamePool::accessions_misspelt(std::span<const Token> tokens) const {
     return values;
 }
 
-std::vector<std::string> NamePool::most_like(std::string_view query, std::size_t how_many) const {
-    const auto sought = name_key(folded_text(query));
-    const Likeness likeness(sought);
-    struct Nearest {
-        int slips = 0;
-        std::string_view name;
+MostLike::MostLike(std::string_view query, std::size_t how_many)
+    : likeness_(name_key(folded_text(query))), how_many_(how_many) {}
 
-        auto operator<=>(const Nearest&) const = default;
-    };
-    std::set<Nearest> best;
-    for (std::uint32_t name = 0; name < names_.size(); ++name) {
-        const Nearest like{likeness.slips_in_all(key(name)), *names_[name].shown};
-        if (best.size() < how_many || (how_many > 0 && like < *best.rbegin())) {
-            best.insert(like);
-            if (best.size() > how_many) {
-                best.erase(std::prev(best.end()));
-            }
-        }
+void MostLike::show(std::string_view key, std::string_view name) {
+    const int slips = likeness_.slips_in_all(key);
+    const bool full = best_.size() >= how_many_;
+    if (how_many_ == 0 || (full && slips > best_.rbegin()->first)) {
+        return;
     }
+    best_.emplace(slips, name);
+    if (best_.size() > how_many_) {
+        best_.erase(std::prev(best_.end()));
+    }
+}
+
+std::vector<std::string> MostLike::names() const {
     std::vector<std::string> names;
-    std::ranges::transform(best, std::back_inserter(names),
-                           [](const auto& entry) { return std::string(entry.name); });
+    std::ranges::transform(best_, std::back_inserter(names), [](const auto& one) { return one.second; });
     return names;
+}
+
+std::vector<std::string> NamePool::most_like(std::string_view query, std::size_t how_many) const {
+    MostLike best(query, how_many);
+    for (std::uint32_t name = 0; name < names_.size(); ++name) {
+        best.show(key(name), shown(name));
+    }
+    return best.names();
 }
 
 }  // namespace pipward::place::detail

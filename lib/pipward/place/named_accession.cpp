@@ -6,6 +6,7 @@
 #include "pipward/place/named_place.h"
 #include "pipward/record/name_index.h"
 #include "pipward/value/complaint.h"
+#include "pipward/value/listed_names.h"
 #include "pipward/value/nearest.h"
 
 namespace pipward::place {
@@ -71,6 +72,29 @@ std::optional<std::string> accession_meant(const Orchard& orchard, const std::st
              : about_parameter(key, who, say("The book has no accession and no tree of this name."),
                                offer(orchard, who)));
     return std::nullopt;
+}
+
+std::vector<std::string> accessions_meant(const Orchard& orchard, const std::string& text,
+                                          const std::string& key, Findings& findings) {
+    if (text.empty()) {
+        return {};
+    }
+    Findings as_one_name;
+    if (const auto only = accession_meant(orchard, text, key, as_one_name)) {
+        return {*only};
+    }
+    const auto listed = listed_names(text);
+    if (listed.empty()) {
+        findings.insert(findings.end(), as_one_name.begin(), as_one_name.end());
+    }
+    std::vector<std::string> names;
+    for (const auto& who : listed) {
+        const auto name = accession_meant(orchard, who, key, findings);
+        if (name && std::ranges::find(names, *name) == names.end()) {
+            names.push_back(*name);
+        }
+    }
+    return names;
 }
 
 }  // namespace pipward::place

@@ -18,7 +18,7 @@ struct Sought {
     double metres_a_unit = 1;  // of y
 };
 
-std::optional<Sought> grid_place(std::string_view query, const Orchard& orchard) {
+std::optional<Sought> grid_place(std::string_view query, const std::string& crs) {
     auto grid = parse_grid(query);
     const auto blank = query.find(' ');
     if (!grid && blank != std::string_view::npos) {
@@ -31,7 +31,7 @@ std::optional<Sought> grid_place(std::string_view query, const Orchard& orchard)
     if (!grid || std::abs(grid->x) < least || std::abs(grid->y) < least) {
         return std::nullopt;
     }
-    const ToEarth to_earth(orchard.crs);
+    const ToEarth to_earth(crs);
     return to_earth.from_degrees() ? std::nullopt : std::optional{Sought{{*grid, 1.0}, 0}};
 }
 
@@ -39,18 +39,24 @@ bool could_be_place(std::string_view query) {
     return std::ranges::count_if(query, [](char c) { return c >= '0' && c <= '9'; }) >= 2;
 }
 
-std::optional<Sought> sought_place(std::string_view query, const Orchard& orchard) {
+std::optional<Sought> sought_place(std::string_view query, const std::string& crs) {
     if (!could_be_place(query)) {
         return std::nullopt;
     }
     if (const auto place = parse_place(query)) {
         constexpr double metres_a_degree = 111320;  // of a meridian, about
-        if (const auto from = own_position(place->at, orchard.crs)) {
+        if (const auto from = own_position(place->at, crs)) {
             const bool degrees = from->x_shrink < 1;  // on the equator, where it is 1, no pome fruit is bred
             return Sought{*from, place->accuracy.value_or(Metres{0}).value, degrees ? metres_a_degree : 1.0};
         }
     }
-    return grid_place(query, orchard);
+    return grid_place(query, crs);
+}
+
+// Metres: how far from a place a tree is still shown. Our own figure.
+double farthest_from(const Sought& sought) {
+    constexpr double reach = 30;
+    return std::max(reach, 3 * sought.accuracy);
 }
 
 }  // namespace
@@ -69,6 +75,17 @@ bool is_surely_place(std::string_view query) {
     return named || (decimals() == 2 && parse_place(query));
 }
 
+MapBox box_around(const OwnPosition& from, double distance) {
+    const double across = distance / from.x_shrink;
+    return {{from.at.x - across, from.at.y - distance, {}}, {from.at.x + across, from.at.y + distance, {}}};
+}
+
+std::optional<MapBox> box_sought(std::string_view query, const std::string& crs) {
+    const auto sought = sought_place(query, crs);
+    return sought ? std::optional{box_around(sought->from, farthest_from(*sought) / sought->metres_a_unit)}
+                  : std::nullopt;
+}
+
 NearTable::NearTable(const Orchard& orchard) : orchard_(orchard) {
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
         if (const auto& at = orchard.trees[i].at) {
@@ -78,16 +95,15 @@ NearTable::NearTable(const Orchard& orchard) : orchard_(orchard) {
 }
 
 void NearTable::find(std::string_view query, Hits& hits) const {
-    const auto sought = sought_place(query, orchard_);
+    const auto sought = sought_place(query, orchard_.crs);
     if (!sought) {
         return;
     }
     // Our own figures: a tree beside the place is as good as an address, one at the edge of what is shown
     // worth little.
-    constexpr double reach = 30;  // m
     constexpr double best = 0.97;
     constexpr double half_at = 15;  // m
-    const double farthest = std::max(reach, 3 * sought->accuracy);
+    const double farthest = farthest_from(*sought);
     for (const auto& [x, y, tree] : spots_) {
         const double metres = sought->metres_a_unit * sought->from.plain_distance({x, y, {}});
         if (metres <= farthest) {

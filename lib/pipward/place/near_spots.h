@@ -8,6 +8,7 @@
 
 #include "pipward/place/metre_plane.h"
 #include "pipward/place/tree_line.h"
+#include "pipward/record/orchard_shelf.h"
 
 /// Which tree somebody stands at, as far as a receiver's place can tell.
 namespace pipward::place {
@@ -64,6 +65,10 @@ struct NearSpots {
 /// directions; how far one stands from the trunk and the tree's own accuracy add to it. Gaps are the places
 /// of trees that do not stand on `as_of`, and positions between others of their row that no tree has.
 NearSpots near_spots(const Orchard& orchard, Day as_of, const NearWish& wish);
+
+/// Takes the trees and rows that near_spots() and the words about its spots need. False where no tree stands
+/// within that reach: then what is farther off must be asked.
+bool take_near(const NearWish& wish, OrchardShelf& shelf);
 
 /// The standard deviation in each direction, in metres, of an error that is within a radius 68 times in 100:
 /// by Rayleigh's distribution, radius / sqrt(-2 ln 0.32).

@@ -28,7 +28,42 @@ std::string as_words(const std::vector<std::string>& words) {
     return fmt::format(" {}", fmt::join(words, " "));
 }
 
+constexpr std::size_t longest_query = 1000;
+constexpr std::size_t longest_like = 100;
+
+// Empty where nothing can be found by them.
+std::vector<std::string> words_sought(std::string_view query) {
+    auto words = folded_words(query.substr(0, longest_query));
+    const auto longest = std::ranges::max_element(words, {}, &std::string::size);
+    return longest == words.end() || longest->size() < shortest ? std::vector<std::string>{} : words;
+}
+
+// One word, long enough to be known again; more than one are seldom all in one remark.
+std::string word_like(std::string_view query) {
+    constexpr std::size_t long_enough = 5;
+    const auto words = folded_words(query.substr(0, longest_like));
+    const bool tells =
+        words.size() == 1 && words.front().size() >= long_enough && slips_allowed(words.front()) > 0;
+    return tells ? words.front() : std::string{};
+}
+
 }  // namespace
+
+RemarkSieve::RemarkSieve(std::string_view query) : words_(words_sought(query)), like_(word_like(query)) {}
+
+bool RemarkSieve::holds(std::string_view remark) const {
+    return !words_.empty() && holds_all(as_words(folded_words(remark)), words_);
+}
+
+bool RemarkSieve::holds_like(std::string_view remark) const {
+    if (like_.empty()) {
+        return false;
+    }
+    const Likeness likeness(like_, Eye::forgiving);
+    return std::ranges::any_of(folded_words(remark), [&](const std::string& word) {
+        return likeness.slips_in_all(word) <= slips_allowed(like_);
+    });
+}
 
 std::uint32_t RemarkPool::add(const std::string& shown) {
     const auto words = as_words(folded_words(shown));
@@ -39,13 +74,11 @@ std::uint32_t RemarkPool::add(const std::string& shown) {
 }
 
 void RemarkPool::find(std::string_view query, Hits& hits) const {
-    constexpr std::size_t longest_query = 1000;
-    const auto words = folded_words(query.substr(0, longest_query));
-    const auto longest = std::ranges::max_element(words, {}, &std::string::size);
-    if (longest == words.end() || longest->size() < shortest) {
+    const auto words = words_sought(query);
+    if (words.empty()) {
         return;
     }
-    const auto rarest = " " + *longest;
+    const auto rarest = " " + *std::ranges::max_element(words, {}, &std::string::size);
     const auto all = as_words(words);
     const std::string_view text = text_;
     for (auto at = text.find(rarest); at != std::string_view::npos; at = text.find(rarest, at)) {
@@ -81,15 +114,11 @@ std::vector<std::string> RemarkPool::vocabulary() const {
 }
 
 void RemarkPool::find_like(std::string_view query, Hits& hits) const {
-    constexpr std::size_t longest_query = 100;
     constexpr float a_slip = 0.04F;
-    const auto words = folded_words(query.substr(0, longest_query));
-    // One word, long enough to be known again; more than one are seldom all in one remark.
-    constexpr std::size_t long_enough = 5;
-    if (words.size() != 1 || words.front().size() < long_enough || slips_allowed(words.front()) == 0) {
+    const auto word = word_like(query);
+    if (word.empty()) {
         return;
     }
-    const auto& word = words.front();
     const int most = slips_allowed(word);
     const Likeness likeness(word, Eye::forgiving);
     for (const auto& other : vocabulary()) {

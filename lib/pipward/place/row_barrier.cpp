@@ -2,6 +2,7 @@
 #include "pipward/place/row_barrier.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace pipward::place {
 namespace {
@@ -24,21 +25,36 @@ std::vector<PlanePoint> course_of(std::span<const PlanePoint> trees, double bend
     return course;
 }
 
+void add_stretches(std::span<const PlanePoint> at, std::uint32_t line, const BarrierRules& rules,
+                   std::vector<Barrier>& stretches) {
+    const auto direction = math::main_direction(at);
+    std::size_t first = 0;
+    for (std::size_t i = 1; i <= at.size(); ++i) {
+        const bool passable =
+            i < at.size() && rules.gap.value > 0 && length(at[i] - at[i - 1]) > rules.gap.value;
+        if (i == at.size() || passable) {
+            const auto trees = at.subspan(first, i - first);
+            stretches.push_back(
+                {line, course_of(trees, rules.beside.value / 2, direction), rules.beside.value});
+            first = i;
+        }
+    }
+}
+
+/// Drawn without trees it is one gap from end to end.
+Barrier drawn_row(const math::Line& drawn, std::uint32_t line, const BarrierRules& rules) {
+    const auto& points = drawn.points();
+    return {line, course_of(points, rules.beside.value / 2, math::main_direction(points)), rules.beside.value,
+            rules.gap.value <= 0 || drawn.length() <= rules.gap.value};
+}
+
 std::vector<Barrier> stretches_of(std::span<const TreeLine> lines, const BarrierRules& rules) {
     std::vector<Barrier> stretches;
     for (std::uint32_t line = 0; line < lines.size(); ++line) {
-        const std::span<const PlanePoint> at(lines[line].at);
-        const auto direction = math::main_direction(at);
-        std::size_t first = 0;
-        for (std::size_t i = 1; i <= at.size(); ++i) {
-            const bool passable =
-                i < at.size() && rules.gap.value > 0 && length(at[i] - at[i - 1]) > rules.gap.value;
-            if (i == at.size() || passable) {
-                const auto trees = at.subspan(first, i - first);
-                stretches.push_back(
-                    {line, course_of(trees, rules.beside.value / 2, direction), rules.beside.value});
-                first = i;
-            }
+        if (lines[line].trees.empty()) {
+            stretches.push_back(drawn_row(math::Line(lines[line].line), line, rules));
+        } else {
+            add_stretches(lines[line].line, line, rules, stretches);
         }
     }
     return stretches;
@@ -63,12 +79,26 @@ double room_beside(const Barriers& barriers, std::uint32_t number, double wanted
     return std::max(room, least_beside);
 }
 
+/// Metres from the foot of a tree to the row across; endless where none stands there.
+double alley_width(const Barriers& barriers, std::uint32_t barrier, PlanePoint from, PlanePoint out) {
+    double width = std::numeric_limits<double>::infinity();
+    const auto far = from + out * (narrow_alley * barriers.beside);
+    for (const auto other : rows_facing(barriers, barriers.all[barrier].line, from + out * hair, far)) {
+        const auto there = barriers.courses.line(other).foot(from);
+        const auto way = there.at - from;
+        if (dot(way, out) > 0) {
+            width = std::min(width, there.off);
+        }
+    }
+    return width;
+}
+
 }  // namespace
 
 Barriers row_barriers(std::span<const TreeLine> lines, const BarrierRules& rules) {
     auto stretches = stretches_of(lines, rules);
     auto courses = tree_of(stretches);
-    Barriers barriers{std::move(stretches), std::move(courses)};
+    Barriers barriers{rules.beside.value, std::move(stretches), std::move(courses)};
     for (std::uint32_t i = 0; i < barriers.all.size(); ++i) {
         barriers.all[i].beside = room_beside(barriers, i, rules.beside.value);
     }
@@ -77,8 +107,13 @@ Barriers row_barriers(std::span<const TreeLine> lines, const BarrierRules& rules
 
 Sides sides_of(const Barriers& barriers, std::uint32_t barrier, PlanePoint tree) {
     const auto foot = barriers.courses.line(barrier).foot(tree);
-    const auto out = left_of(foot.ahead) * barriers.all[barrier].beside;
-    return {foot.at + out, foot.at - out};
+    const auto left = left_of(foot.ahead);
+    const auto place = [&](PlanePoint out) {
+        const double alley = alley_width(barriers, barrier, foot.at, out);
+        const bool narrow = alley < narrow_alley * barriers.beside;
+        return foot.at + out * (narrow ? alley / 2 : barriers.all[barrier].beside);
+    };
+    return {place(left), place(left * -1)};
 }
 
 std::vector<std::uint32_t> rows_facing(const Barriers& barriers, std::uint32_t line, PlanePoint from,

@@ -24,10 +24,12 @@ struct Barrier {
     std::uint32_t line = 0;                ///< into the lines it was made of
     std::vector<math::PlanePoint> course;  ///< at least two points; a single tree's is a hair along its row
     double beside = 1;                     ///< metres: the nearest one walks
+    bool bars = true;  ///< false: drawn, without trees, and one may walk through; it only bounds an alley
 };
 
 /// All barriers, and a tree of their courses in the same order.
 struct Barriers {
+    double beside = 1;         ///< metres: what one keeps where there is room
     std::vector<Barrier> all;  ///< by line, then along it
     math::LineTree courses;    ///< by the same numbers
 };
@@ -37,10 +39,12 @@ Barriers row_barriers(std::span<const TreeLine> lines, const BarrierRules& rules
 
 /// Where one stands to work the tree: to the left and to the right of the row as its positions count.
 struct Sides {
-    math::PlanePoint left;   ///< on the plane of the barriers, in metres
-    math::PlanePoint right;  ///< as far from the row
+    math::PlanePoint left;  ///< on the plane of the barriers, in metres
+    math::PlanePoint right;
 };
-/// Barrier::beside off the foot of the tree on its row; `barrier` is a place in Barriers::all.
+/// On each side Barrier::beside off the foot of the tree on its row; in an alley narrower than
+/// `narrow_alley` times what one keeps beside the trunks in its middle, from which both rows are worked.
+/// `barrier` is a place in Barriers::all.
 Sides sides_of(const Barriers& barriers, std::uint32_t barrier, math::PlanePoint tree);
 
 /// The barriers of other rows than `line` that face one across an alley: they begin within 2 m of the
@@ -48,6 +52,10 @@ Sides sides_of(const Barriers& barriers, std::uint32_t barrier, math::PlanePoint
 /// no source).
 std::vector<std::uint32_t> rows_facing(const Barriers& barriers, std::uint32_t line, math::PlanePoint from,
                                        math::PlanePoint to);
+
+/// In times of BarrierRules::beside: 3.5 m where one keeps 1 m, both rows within an arm and a step (common
+/// practice, no source).
+inline constexpr double narrow_alley = 3.5;
 
 /// Metres: a row farther away is not across an alley but across a lane or a field (common practice, no
 /// source).

@@ -6,7 +6,6 @@
 #include <map>
 #include <utility>
 
-#include "pipward/math/distributions.h"
 #include "pipward/place/detail/row_noise.h"
 
 namespace pipward::place::detail {
@@ -38,7 +37,8 @@ double room_at(double along, const TakenRow& row, std::size_t tree, const Holder
         const auto holder = holders.find({row.row, number});
         const bool free = holder == holders.end() || holder->second == tree;
         const double off = along - row.scale.origin - row.scale.step * number;
-        room += row.scale.step * math::normal_density(off, row.scale.noise) * (free ? 1.0 : though_taken);
+        room += row.scale.step * error_density(off, row.scale.noise, row.scale.tails) *
+                (free ? 1.0 : though_taken);
     }
     return room;
 }

@@ -44,9 +44,6 @@ RowCurve::RowCurve(std::span<const PlanePoint> trees, PlanePoint ahead, double k
     }
     fit(trees, knot);
     measure();
-    for (const auto& tree : trees) {
-        offs_.push_back(foot(tree).off);
-    }
 }
 
 void RowCurve::fit(std::span<const PlanePoint> trees, double knot) {
@@ -117,8 +114,6 @@ void RowCurve::measure() {
         const double x = low_ + (static_cast<double>(i) - 0.5) * table_step_;
         table_.push_back(table_.back() + table_step_ * std::hypot(1.0, height(x).slope));
     }
-    ends_[0] = 0;
-    ends_[1] = table_.back();
 }
 
 double RowCurve::along_of(double x) const {
@@ -163,10 +158,6 @@ RowFoot RowCurve::foot(PlanePoint point) const {
 PlanePoint RowCurve::at(double along) const {
     const double x = x_of(along);
     return origin_ + ahead_ * x + left_ * height(x).value;
-}
-
-PlanePoint RowCurve::ahead(double along) const {
-    return math::unit(ahead_ + left_ * height(x_of(along)).slope);
 }
 
 }  // namespace pipward::place::detail

@@ -182,21 +182,27 @@ void weigh_doubles(const std::vector<Step>& steps, const PositionScale& scale,
     }
 }
 
-// The chain keeps the order of the points; noise may not. That two exchanged their places is less likely than
-// that they kept them by exp(-gain): the squares of normal errors, multiplied out, leave steps x distance /
-// variance. Three neighbours on: farther apart it is as good as nothing.
+/// How much less likely two points are to have exchanged their numbers than to have kept them.
+double exchanged(std::span<const double> along, std::span<const PlacedPoint> points, std::size_t i,
+                 std::size_t j, const PositionScale& scale) {
+    const auto fit = [&](std::size_t point, std::size_t number) {
+        const double place = scale.origin + scale.step * points[number].number;
+        return error_density(along[point] - place, scale.noise, scale.tails);
+    };
+    const double kept = fit(i, i) * fit(j, j);
+    return kept > 0 ? fit(i, j) * fit(j, i) / kept : 1;
+}
+
+// The chain keeps the order of the points; noise may not. Three neighbours on it is as good as never.
 void weigh_swaps(std::span<const double> along, const PositionScale& scale,
                  std::vector<PlacedPoint>& points) {
     for (std::size_t i = 0; i < points.size(); ++i) {
         for (std::size_t j = i + 1; j < points.size() && j <= i + 3; ++j) {
-            const int steps = points[j].number - points[i].number;
-            if (steps <= 0) {
-                continue;
+            if (points[j].number > points[i].number) {
+                const double kept = 1 / (1 + exchanged(along, points, i, j, scale));
+                points[i].certainty *= kept;
+                points[j].certainty *= kept;
             }
-            const double gain = steps * scale.step * (along[j] - along[i]) / (scale.noise * scale.noise);
-            const double kept = 1 / (1 + std::exp(-gain));
-            points[i].certainty *= kept;
-            points[j].certainty *= kept;
         }
     }
 }

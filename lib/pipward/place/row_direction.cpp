@@ -224,7 +224,6 @@ std::optional<RowDirections> find_directions(std::span<const PlanePoint> trees, 
     }
     found.other_bearing_deg = other;
     found.rivalry = followed.rise > 0 ? rival / followed.rise : 1;
-    found.contrast = seed->rise / std::sqrt(std::max(mean_of(histogram), 1.0));
     return found;
 }
 

@@ -199,17 +199,34 @@ CommonOffset common_offset(const Ground& ground, std::span<const KnownRow> rows)
     return offset;
 }
 
+Sentence row_offset_words(int rows) {
+    if (rows > 0) {
+        return rows == 1 ? say("All points seem to lie 1 row on.")
+                         : say("All points seem to lie {} rows on.", rows);
+    }
+    return rows == -1 ? say("All points seem to lie 1 row back.")
+                      : say("All points seem to lie {} rows back.", -rows);
+}
+
+Sentence position_offset_words(int positions) {
+    if (positions > 0) {
+        return positions == 1 ? say("All points seem to lie 1 position on.")
+                              : say("All points seem to lie {} positions on.", positions);
+    }
+    return positions == -1 ? say("All points seem to lie 1 position back.")
+                           : say("All points seem to lie {} positions back.", -positions);
+}
+
+Sentence offset_words(const CommonOffset& offset) {
+    return offset.rows != 0 ? row_offset_words(static_cast<int>(offset.rows))
+                            : position_offset_words(static_cast<int>(offset.positions));
+}
+
 Finding offset_finding(const CommonOffset& offset) {
-    const auto many = static_cast<int>(std::abs(offset.positions) + std::abs(offset.rows));
     const auto remedy = offset.clear
                             ? say("They were numbered as if moved back. Check one tree in the field.")
                             : say("Check one tree in the field, and move the points or the rows.");
-    const auto words =
-        offset.rows != 0 ? (offset.rows > 0 ? say("All points seem to lie {} row(s) on.", many)
-                                            : say("All points seem to lie {} row(s) back.", many))
-                         : (offset.positions > 0 ? say("All points seem to lie {} position(s) on.", many)
-                                                 : say("All points seem to lie {} position(s) back.", many));
-    return {Level::warning, "tree", {}, {}, {}, words, remedy};
+    return {Level::warning, "tree", {}, {}, {}, offset_words(offset), remedy};
 }
 
 }  // namespace

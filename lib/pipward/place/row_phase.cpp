@@ -134,7 +134,6 @@ RowPhase phase_of(std::span<const double> along, double spacing, double noise, b
         }
         phase = RowPhase(std::move(at), std::move(number));
     }
-    phase.spacing = even.spacing;
     if (!windows.empty()) {
         const auto count = static_cast<double>(windows.size());
         phase.unevenness = std::sqrt(squares / errors);

@@ -53,16 +53,22 @@ struct TreeIndex::Parts {
         places.find(query, hits);
     }
 
+    static constexpr float good = 0.7F;
+
+    void find_misread(std::string_view query, detail::Hits& hits) const {
+        constexpr float whole = 0.9F;
+        if (hits.best_score() < whole) {
+            const auto folded = detail::folded_text(query);
+            names.find_misread(detail::without_sort(folded), hits);
+        }
+    }
+
     // What may have been meant, the likelier way first: the next is tried where the last has found nothing
     // good.
     void find_meant(std::string_view query, detail::Hits& hits) const {
         const auto folded = detail::folded_text(query);
-        constexpr float whole = 0.9F;
-        constexpr float good = 0.7F;
         const auto name = detail::without_sort(folded);
-        if (hits.best_score() < whole) {
-            names.find_misread(name, hits);
-        }
+        find_misread(query, hits);
         if (hits.best_score() < good) {
             fields.find(query, detail::Effort::abbreviated, hits);
         }
@@ -105,6 +111,15 @@ std::vector<FoundTree> TreeIndex::find(std::string_view query, std::size_t limit
         parts_->find_meant(query, hits);
     }
     return parts_->found(std::move(hits).ranked(parts_->orchard, limit, from, as_of));
+}
+
+bool TreeIndex::is_named(std::string_view query) const {
+    detail::Hits hits(parts_->orchard.trees.size());
+    if (!detail::folded_text(query).empty()) {
+        parts_->find_named(query, hits);
+        parts_->find_misread(query, hits);
+    }
+    return hits.best_score() >= Parts::good;
 }
 
 std::vector<FoundTree> TreeIndex::nearest(const OwnPosition& from, std::size_t limit) const {

@@ -40,6 +40,10 @@ class TreeIndex {
                                 const std::optional<OwnPosition>& from = {},
                                 const std::optional<Day>& as_of = {}) const;
 
+    /// Whether the search text names something so well that find() does not look for what else may have been
+    /// meant: names that are cut short or only like it.
+    bool is_named(std::string_view query) const;
+
     /// The trees nearest to a position, nearest first; those without a place on the map are left out.
     std::vector<FoundTree> nearest(const OwnPosition& from, std::size_t limit = 20) const;
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <limits>
 #include <map>
 
@@ -40,13 +41,20 @@ math::Box map_box(const MetrePlane& plane, const std::vector<math::PlanePoint>& 
     return math::box_around(corners);
 }
 
+bool is_within(const math::Box& box, const MapPoint& at) {
+    return at.x >= box.low.east && at.x <= box.high.east && at.y >= box.low.north && at.y <= box.high.north;
+}
+
 std::set<RowName> rows_within(const Orchard& orchard, const math::Box& box) {
     std::set<RowName> names;
     for (const auto& tree : orchard.trees) {
-        const auto& at = tree.at;
-        if (at && tree.row && at->x >= box.low.east && at->x <= box.high.east && at->y >= box.low.north &&
-            at->y <= box.high.north) {
+        if (tree.at && tree.row && is_within(box, *tree.at)) {
             names.insert(*row_name(tree));
+        }
+    }
+    for (const auto& row : orchard.rows) {
+        if (std::ranges::any_of(row.line, [&](const MapPoint& at) { return is_within(box, at); })) {
+            names.insert({row.block, row.name});
         }
     }
     return names;
@@ -69,6 +77,7 @@ class Rows {
         if (wish.rows_bar) {
             const auto names = rows_within(orchard, map_box(plane, points));
             lines_ = tree_lines(orchard, plane, &names);
+            std::ranges::move(drawn_lines(orchard, plane, &names), std::back_inserter(lines_));
             barriers_ = row_barriers(lines_, wish.rules);
         }
     }

@@ -24,7 +24,7 @@ constexpr double closest_share = 0.6;
 math::Obstacles obstacles_of(std::span<const Barrier> barriers) {
     std::vector<math::Obstacle> obstacles;
     for (const auto& barrier : barriers) {
-        for (std::size_t i = 1; i < barrier.course.size(); ++i) {
+        for (std::size_t i = 1; barrier.bars && i < barrier.course.size(); ++i) {
             obstacles.push_back({barrier.course[i - 1], barrier.course[i], closest_share * barrier.beside});
         }
     }
@@ -52,7 +52,7 @@ struct WalkGround::Graph {
         }
         for (const auto& barrier : barriers) {
             for (const auto& corner : math::corners_around(barrier.course, barrier.beside)) {
-                if (!rows.bar(corner, corner)) {
+                if (barrier.bars && !rows.bar(corner, corner)) {
                     points.push_back(corner);
                 }
             }

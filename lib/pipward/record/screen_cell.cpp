@@ -8,6 +8,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "pipward/record/reader_days.h"
 #include "pipward/record/table_text.h"
 #include "pipward/value/utf8.h"
 
@@ -34,14 +35,6 @@ bool is_part_of_whole(const Column& column) {
            (column.unit == hundredth || std::ranges::find(units_of_one, column.unit) != units_of_one.end());
 }
 
-std::string day_on_screen(Day day, std::optional<int> year) {
-    static constexpr std::array<std::string_view, 7> names{"Thu", "Fri", "Sat", "Sun", "Mon", "Tue", "Wed"};
-    const auto since_a_thursday = static_cast<std::size_t>((day.since_1970 % 7 + 7) % 7);  // 1970-01-01
-    auto text = fmt::format("{} {}", names[since_a_thursday], to_short_text(day));
-    const auto own_year = parts_of(day).year;
-    return own_year == year ? text : fmt::format("{} {}", text, own_year);
-}
-
 std::string per_cent(double share) {
     const double hundredths = 100 * share;
     if (hundredths > 0 && hundredths < 0.05) {
@@ -62,7 +55,7 @@ std::string cell_on_screen(const Column& column, const Cell& cell, std::optional
         return number_on_screen(column, *number);
     }
     if (const auto* day = std::get_if<Day>(&cell)) {
-        return day_on_screen(*day, year);
+        return reader_day(*day, year).text();
     }
     return one_line(to_plain_text(column, cell), longest_cell);
 }

@@ -12,9 +12,6 @@ namespace pipward::record {
 /// Whether the column holds parts of a whole, 0 to 1 or per cent: by its unit.
 bool is_part_of_whole(const Column& column);
 
-/// "Tue 7 Apr", with its year where that is another than the one spoken of: "Tue 7 Apr 2027".
-std::string day_on_screen(Day day, std::optional<int> year);
-
 /// "96 %", below ten per cent with a decimal ("3.1 %"); "<0.1 %" and ">99 %" rather than a false none or all.
 std::string per_cent(double share);
 

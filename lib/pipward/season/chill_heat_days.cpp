@@ -5,6 +5,7 @@
 
 #include "pipward/value/complaint.h"
 #include "pipward/weather/day_length.h"
+#include "pipward/weather/filled_days.h"
 #include "pipward/weather/gaps.h"
 #include "pipward/weather/hours.h"
 
@@ -85,9 +86,8 @@ void record_filled_days(const std::vector<weather::DailyTemperature>& days, Find
     const auto filled =
         std::ranges::count(days, weather::DayOrigin::interpolated, &weather::DailyTemperature::origin);
     if (filled > 0) {
-        findings.push_back(about_table(
-            Level::notice, "weather_day",
-            say("{} missing day(s) in short gaps were filled from their neighbours.", filled), {}));
+        findings.push_back(about_table(Level::notice, "weather_day",
+                                       weather::filled_days_words(static_cast<int>(filled)), {}));
     }
 }
 

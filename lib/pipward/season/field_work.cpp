@@ -22,7 +22,7 @@ Sentence pollen_title(const cross::PollenTask& task) {
         case cross::PollenWork::test_lot:
             break;
     }
-    return say("Test stored pollen of {}", task.donor);
+    return say("Test stored pollen of {}, lot {}", task.donor, task.lot.value_or(""));
 }
 
 Sentence flower_title(const cross::FieldTask& task) {
@@ -94,11 +94,22 @@ std::string together(const std::vector<std::string>& names) {
     return fmt::format("{}", fmt::join(names, ", "));
 }
 
+// Lots are tested each by itself, and fresh pollen of one tree may be collected for several crosses apart.
+std::string key_of(const cross::PollenTask& task) {
+    auto key =
+        fmt::format("{}-{}-{}-{}", cross::to_text(task.work), task.season_of_use.year, task.donor, task.tree);
+    if (task.lot) {
+        key += "-" + *task.lot;
+    } else if (task.store == Store::room && !task.for_crosses.empty()) {
+        key += "-" + task.for_crosses.front();
+    }
+    return key;
+}
+
 FieldWorkItem item_of(const cross::PollenTask& task) {
     FieldWorkItem item;
     item.kind = WorkKind::pollen;
-    item.key =
-        fmt::format("{}-{}-{}-{}", cross::to_text(task.work), task.season_of_use.year, task.donor, task.tree);
+    item.key = key_of(task);
     item.from = task.do_from;
     item.to = std::max(task.do_from, task.do_to);
     item.tree = task.work == cross::PollenWork::test_lot ? std::string{} : task.tree;
@@ -108,6 +119,7 @@ FieldWorkItem item_of(const cross::PollenTask& task) {
                                 : in_store_words(task.store);
     item.amount = mass_and_flowers(task);
     item.why = task.why;
+    item.by_median = task.by_median;
     item.hazards = hazards_of(task.work);
     item.possible = task.urgency != cross::Urgency::too_late;
     return item;
@@ -125,6 +137,7 @@ FieldWorkItem item_of(const cross::FieldTask& task, Season season) {
     item.with = task.work == cross::FieldWork::pollinate ? task.pollen : Sentence{};
     item.amount = task.flowers > 0 ? flowers_words(task.flowers) : Sentence{};
     item.why = task.why;
+    item.by_median = task.by_median;
     item.hazards = hazards_of(task.work);
     item.possible = task.urgency != cross::Urgency::too_late;
     return item;

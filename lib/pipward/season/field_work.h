@@ -36,6 +36,7 @@ struct FieldWorkItem {
     Sentence why;              ///< whole sentences, for people
     Sentence mind;             ///< what to take care of at this very piece
     std::set<Hazard> hazards;  ///< what can hurt at it
+    bool by_median = false;    ///< `to` is no safe day, but a median
     bool late = false;         ///< its last day is past and it is still to do
     bool possible = true;      ///< false where it was missed and cannot be done any more
 };

@@ -23,15 +23,24 @@ CrossGoal goal_of(const std::string& code, Season season, const std::string& see
     return goal;
 }
 
-const cross::CrossWay* way_of(const cross::SeasonPlan& plan, const std::string& code) {
-    const auto found = std::ranges::find_if(
-        plan.ways, [&](const cross::CrossWay& way) { return way.best && way.cross == code; });
-    return found == plan.ways.end() ? nullptr : &*found;
+/// The first way that is followed, with the flowers of all: lots and what makes up for them share them.
+std::optional<cross::CrossWay> way_of(const cross::SeasonPlan& plan, const std::string& code) {
+    std::optional<cross::CrossWay> all;
+    for (const auto& way : plan.ways) {
+        if (way.best && way.cross == code) {
+            if (all) {
+                all->flowers += way.flowers;
+            } else {
+                all = way;
+            }
+        }
+    }
+    return all;
 }
 
-bool is_better(const cross::CrossWay* a, const cross::CrossWay* b) {
-    if (a == nullptr || b == nullptr) {
-        return a != nullptr;
+bool is_better(const std::optional<cross::CrossWay>& a, const std::optional<cross::CrossWay>& b) {
+    if (!a || !b) {
+        return a.has_value();
     }
     return std::pair(a->verdict, -a->chance.value) < std::pair(b->verdict, -b->chance.value);
 }
@@ -67,13 +76,11 @@ std::vector<CrossMeeting> meetings_of(const std::vector<std::pair<std::string, s
     const auto plan = cross::plan_season(forecast, place.orchard, assumptions);
     std::vector<CrossMeeting> meetings;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-        const auto* straight = way_of(plan, code_of(i, false));
-        const auto* turned = way_of(plan, code_of(i, true));
+        const auto straight = way_of(plan, code_of(i, false));
+        const auto turned = way_of(plan, code_of(i, true));
         const bool turn = is_better(turned, straight);
-        const auto* way = turn ? turned : straight;
         const auto& [one, other] = pairs[i];
-        meetings.push_back(
-            {turn ? other : one, turn ? one : other, way == nullptr ? std::nullopt : std::optional{*way}});
+        meetings.push_back({turn ? other : one, turn ? one : other, turn ? turned : straight});
     }
     return meetings;
 }

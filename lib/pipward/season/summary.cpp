@@ -12,7 +12,7 @@ namespace pipward::season {
 namespace {
 
 Sentence full_bloom_text(const bloom::BloomWindow& window) {
-    return say("{} ({})", to_short_text(window.full.p50), window.accession);
+    return say("{} ({})", to_iso(window.full.p50), window.accession);
 }
 
 Sentence crosses_text(const cross::SeasonPlan& plan) {
@@ -37,7 +37,7 @@ Sentence pollen_text(const cross::SeasonPlan& plan) {
         return say("No pollen work.");
     }
     const auto first = std::ranges::min_element(plan.pollen, {}, &cross::PollenTask::do_to);
-    const auto by = to_short_text(first->do_to);
+    const auto by = to_iso(first->do_to);
     return plan.pollen.size() == 1 ? say("1 pollen task, the first by {}.", by)
                                    : say("{} pollen tasks, the first by {}.", plan.pollen.size(), by);
 }
@@ -61,7 +61,7 @@ Sentence summary_of(const bloom::BloomForecast& forecast) {
     const auto by_full = [](const bloom::BloomWindow& window) { return window.full.p50; };
     const auto [first, last] = std::ranges::minmax_element(forecast.windows, {}, by_full);
     if (first->full.p50 == last->full.p50) {
-        return say("{}: full bloom of all about {}, forecast by {}.", head, to_short_text(first->full.p50),
+        return say("{}: full bloom of all about {}, forecast by {}.", head, to_iso(first->full.p50),
                    method_words(forecast.method));
     }
     return say("{}: full bloom from {} to {}, forecast by {}.", head, full_bloom_text(*first),

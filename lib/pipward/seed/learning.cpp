@@ -2,13 +2,18 @@
 #include "pipward/seed/learning.h"
 
 #include <algorithm>
+#include <cmath>
+#include <vector>
 
+#include "pipward/lineage/s_alleles.h"
+#include "pipward/record/descent.h"
 #include "pipward/seed/cross_tally.h"
 
 namespace pipward::seed {
 namespace {
 
 constexpr double flowers_of_handbook = 50;
+constexpr double crosses_of_handbook = 5;
 constexpr double fruits_of_handbook = 10;
 constexpr double seeds_of_handbook = 50;
 constexpr int days_without_count = 60;
@@ -27,11 +32,97 @@ LearnedFigure learned(double handbook, double weight, Counted counted) {
     return figure;
 }
 
-void add_set(Counted& counted, const CrossTally& tally) {
-    if (tally.fruits.count && tally.fruits.whole && tally.flowers.count) {
-        counted.hits += *tally.fruits.count;
-        counted.of += *tally.flowers.count;
+std::optional<lineage::SAlleles> alleles_of(const OrchardIndex& book, const std::string& name) {
+    const auto* accession = book.accession(name);
+    return accession != nullptr && accession->s_alleles ? lineage::parse_s_alleles(*accession->s_alleles)
+                                                        : std::nullopt;
+}
+
+bool is_forbidden(const OrchardIndex& book, const std::string& seed_parent, const std::string& donor) {
+    const auto seed_genus = genus_of(book, seed_parent);
+    const auto donor_genus = genus_of(book, donor);
+    const bool far = !seed_genus.empty() && !donor_genus.empty() && seed_genus != donor_genus;
+    return far || seed_parent == donor ||
+           lineage::s_compatibility(alleles_of(book, seed_parent), alleles_of(book, donor)).match ==
+               lineage::SMatch::none;
+}
+
+// Of a blend, every member must be refused.
+bool is_forbidden(const OrchardIndex& book, const CrossGoal& goal) {
+    return std::ranges::all_of(book.donors(goal.pollen_parent), [&](const DonorShare& donor) {
+        return is_forbidden(book, goal.seed_parent, donor.donor);
+    });
+}
+
+using SetCounts = std::map<std::string, std::vector<Counted>>;  // by genus, one a cross
+
+SetCounts set_counts(const Orchard& orchard, Day as_of) {
+    const OrchardIndex book(orchard);
+    SetCounts counts;
+    for (const auto& tally : tally_crosses(orchard, as_of)) {
+        const bool counted = tally.fruits.count && tally.fruits.whole && tally.flowers.count.value_or(0) > 0;
+        if (counted && !is_forbidden(book, *tally.goal)) {
+            counts[genus_of(book, tally.goal->seed_parent)].push_back(
+                {std::min(*tally.fruits.count, *tally.flowers.count), *tally.flowers.count});
+        }
     }
+    return counts;
+}
+
+Counted sum_of(const std::vector<Counted>& crosses) {
+    Counted sum;
+    for (const auto& cross : crosses) {
+        sum.hits += cross.hits;
+        sum.of += cross.of;
+    }
+    return sum;
+}
+
+// Variance of set between crosses, chance apart, times their degrees of freedom; below 0 where they differ
+// less than chance alone would have it.
+double between_crosses(const std::vector<Counted>& crosses) {
+    const auto sum = sum_of(crosses);
+    const double mean = static_cast<double>(sum.hits) / sum.of;
+    const auto freedom = static_cast<double>(crosses.size()) - 1;
+    double squares = 0;
+    double sizes = 0;
+    for (const auto& cross : crosses) {
+        const double off = static_cast<double>(cross.hits) / cross.of - mean;
+        squares += cross.of * off * off;
+        sizes += cross.of * (1 - static_cast<double>(cross.of) / sum.of);
+    }
+    const double room = sizes - freedom;
+    return room > 0 ? freedom * (squares - mean * (1 - mean) * freedom) / room : 0;
+}
+
+LearnedFigure learned_spread(double handbook, const SetCounts& counts) {
+    double variance = 0;
+    int freedom = 0;
+    for (const auto& [genus, crosses] : counts) {
+        if (crosses.size() > 1) {
+            variance += between_crosses(crosses);
+            freedom += static_cast<int>(crosses.size()) - 1;
+        }
+    }
+    LearnedFigure figure{handbook, crosses_of_handbook, freedom, 0, handbook};
+    if (freedom > 0) {
+        figure.yours = std::sqrt(std::max(0.0, variance / freedom));
+        figure.used = std::sqrt((handbook * handbook * crosses_of_handbook + std::max(0.0, variance)) /
+                                (crosses_of_handbook + freedom));
+    }
+    return figure;
+}
+
+void learn_set(Learned& all, const SetCounts& counts, const cross::CrossingAssumptions& handbook) {
+    Counted together;
+    for (const auto& [genus, crosses] : counts) {
+        const auto sum = sum_of(crosses);
+        together.hits += sum.hits;
+        together.of += sum.of;
+        all.fruit_set_of_genus[genus] = learned(handbook.fruit_set.value, flowers_of_handbook, sum);
+    }
+    all.fruit_set = learned(handbook.fruit_set.value, flowers_of_handbook, together);
+    all.fruit_set_sd = learned_spread(handbook.fruit_set_sd, counts);
 }
 
 Counted seeds_in_fruit(const Orchard& orchard, Day as_of) {
@@ -64,12 +155,8 @@ Counted germination(const Orchard& orchard, Day as_of) {
 }  // namespace
 
 Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumptions& handbook) {
-    Counted set;
-    for (const auto& tally : tally_crosses(orchard, as_of)) {
-        add_set(set, tally);
-    }
     Learned all;
-    all.fruit_set = learned(handbook.fruit_set.value, flowers_of_handbook, set);
+    learn_set(all, set_counts(orchard, as_of), handbook);
     all.seeds_per_fruit =
         learned(handbook.seeds_per_fruit, fruits_of_handbook, seeds_in_fruit(orchard, as_of));
     all.germination = learned(handbook_germination, seeds_of_handbook, germination(orchard, as_of));
@@ -80,7 +167,10 @@ Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumption
 }
 
 cross::CrossingAssumptions with_learned(cross::CrossingAssumptions assumptions, const Learned& learned) {
-    assumptions.fruit_set = {learned.fruit_set.used};
+    for (const auto& [genus, set] : learned.fruit_set_of_genus) {
+        assumptions.fruit_set_of_genus[genus] = {set.used};
+    }
+    assumptions.fruit_set_sd = learned.fruit_set_sd.used;
     assumptions.seeds_per_fruit = learned.seeds_per_fruit.used;
     assumptions.seeds_per_fruit_variance = learned.seeds_variance;
     assumptions.seed_to_seedling = {learned.germination.used * learned.survival};

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <map>
+#include <string>
+
 #include "pipward/cross/plan.h"
 #include "pipward/record/orchard.h"
 
@@ -19,7 +22,12 @@ struct LearnedFigure {
 
 /// Every figure that counts can move. All are shares, 0..1, but for those of seeds.
 struct Learned {
-    LearnedFigure fruit_set;        ///< of pollinated flowers; beta-binomial
+    LearnedFigure fruit_set;  ///< of pollinated flowers, all genera together; beta-binomial
+    /// The same by the seed parent's genus ("Malus"; empty where the book does not tell it), of genera of
+    /// which something was counted: apples and pears set differently.
+    std::map<std::string, LearnedFigure> fruit_set_of_genus;
+    /// Standard deviation of set from cross to cross within a genus, chance apart; counted in crosses.
+    LearnedFigure fruit_set_sd;
     LearnedFigure seeds_per_fruit;  ///< sound ones; gamma-Poisson
     LearnedFigure germination;      ///< of seeds, in lots that are done; beta-binomial
     double survival =
@@ -31,9 +39,11 @@ struct Learned {
 inline constexpr double handbook_germination = 0.8;
 
 /// What the book's finished work tells up to a day. Set is learned where every tag of a cross had its fruit
-/// counted, seeds where a tag's were, germination from lots that are done: all their seed has left, or nobody
-/// has counted for two months. A handbook figure is worth 50 flowers, 10 fruits or 50 seeds: common practice,
-/// no source. Crosses differ in truth more than chance; the figures are for the orchard as a whole.
+/// counted, but not from crosses that the S-alleles forbid or whose parents are of two genera; its spread by
+/// the moments of the beta-binomial (Kleinman 1973, J. Am. Stat. Assoc. 68:46, from memory); seeds where a
+/// tag's were, germination from lots that are done: all their seed has left, or nobody has counted for two
+/// months. A handbook figure is worth 50 flowers, 5 crosses, 10 fruits or 50 seeds: common practice, no
+/// source. Seeds and germination are for the orchard as a whole.
 Learned learn(const Orchard& orchard, Day as_of, const cross::CrossingAssumptions& handbook);
 
 /// The assumptions with what was learned in the handbook's place.

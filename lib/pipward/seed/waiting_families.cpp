@@ -4,11 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-
 #include <map>
 #include <optional>
 
 #include "pipward/seed/cross_tally.h"
+#include "pipward/seed/unknown_cross.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::seed {
@@ -79,8 +79,7 @@ std::vector<Waiting> waiting_families(const std::string& crosses, const Orchard&
         wanted.erase(tally.goal->code);
     }
     for (const auto& [code, number] : wanted) {
-        findings.push_back(about_parameter("crosses", code, say("The book has no cross {}.", code),
-                                           say("Name crosses as in the table of crosses.")));
+        findings.push_back(unknown_cross(code));
     }
     return families;
 }

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <span>
 
 namespace pipward::style::detail {
 namespace {
@@ -22,15 +21,15 @@ bool is_long(std::string_view column) {
     return std::ranges::find(long_ones, column) != long_ones.end();
 }
 
-HarvestList harvest_list(const book::FieldDomain& domain, const Wording& wording) {
-    HarvestList list;
+ValueList value_list(const book::FieldDomain& domain, const Wording& wording) {
+    ValueList list;
     for (const auto& choice : domain.choices) {
         list.choices.push_back({choice.value, choice_words(choice, wording)});
     }
     return list;
 }
 
-/// Names that may answer to one of two tables cannot be harvested from one.
+/// Names that may answer to one of two tables cannot be chosen from one.
 Widget text_widget(const book::BookColumn& column) {
     if (column.references.size() == 1) {
         const auto& to = column.references.front();
@@ -43,7 +42,7 @@ Widget text_widget(const book::BookColumn& column) {
 Widget widget_of(const book::BookColumn& column, const Wording& wording) {
     const auto* domain = column.domain.empty() ? nullptr : book::find_domain(column.domain);
     if (domain != nullptr && !domain->choices.empty()) {
-        return harvest_list(*domain, wording);
+        return value_list(*domain, wording);
     }
     if (column.type == CellType::day) {
         return DayBox{};
@@ -85,47 +84,44 @@ FieldStyle row_number(const Wording& wording) {
     return {.column = "fid", .alias = say("Row number").in(wording), .widget = Hidden{}};
 }
 
-/// Words that results hold in one word, and how people read them.
-HarvestList words_of(std::span<const char* const> words, const Wording& wording) {
-    HarvestList list;
-    for (const auto* word : words) {
-        list.choices.push_back({word, wording(spaced(word))});
+/// Results hold the codes of closed lists; people see the words that their columns are declared with.
+ValueList value_list(const Column& column, const Wording& wording) {
+    ValueList list;
+    for (const auto& word : column.words) {
+        list.choices.push_back({word.code, wording(word.plain)});
     }
     return list;
 }
 
-constexpr std::array methods{"averaged", "mean_day", "degree_days", "chill_then_heat"};
-constexpr std::array sources{"own_observations", "mid_parent", "one_parent", "orchard_mean"};
+/// A cell of this column holds two of its words.
+bool holds_two(const Column& column) {
+    return column.name == "model";
+}
 
-HarvestList methods_with_sources(const Wording& wording) {
-    HarvestList list;
-    for (const auto* method : methods) {
-        for (const auto* source : sources) {
-            list.choices.push_back({fmt::format("{}, {}", method, source),
-                                    fmt::format("{}, {}", wording(spaced(method)), wording(spaced(source)))});
+ValueList list_of_pairs(const Column& column, const Wording& wording) {
+    const auto single = value_list(column, wording).choices;
+    ValueList list;
+    for (auto one = single.begin(); one != single.end(); ++one) {
+        for (auto other = one + 1; other != single.end(); ++other) {
+            list.choices.push_back({fmt::format("{}, {}", one->value, other->value),
+                                    fmt::format("{}, {}", one->meaning, other->meaning)});
         }
     }
     return list;
 }
 
 Widget widget_of(const Column& column, const Wording& wording) {
+    if (!column.words.empty()) {
+        return holds_two(column) ? list_of_pairs(column, wording) : value_list(column, wording);
+    }
     if (column.type == CellType::yes_no) {
-        return HarvestList{{{"true", say("yes").in(wording)}, {"false", say("no").in(wording)}}};
+        return ValueList{{{"true", say("yes").in(wording)}, {"false", say("no").in(wording)}}};
     }
     if (column.type == CellType::day) {
         return DayBox{};
     }
     if (column.name == "store") {
-        return harvest_list(*book::find_domain("pollen_store"), wording);
-    }
-    if (column.name == "method") {
-        return words_of(methods, wording);
-    }
-    if (column.name == "requirement_source") {
-        return words_of(sources, wording);
-    }
-    if (column.name == "model") {
-        return methods_with_sources(wording);
+        return value_list(*book::find_domain("pollen_store"), wording);
     }
     return PlainText{.long_text = is_long(column.name)};
 }

@@ -12,7 +12,7 @@ pugi::xml_node add_widget(pugi::xml_node field, const char* kind) {
     return xml::option_map(xml::child(widget, "config"));
 }
 
-void write_choices(pugi::xml_node config, const HarvestList& list) {
+void write_choices(pugi::xml_node config, const ValueList& list) {
     const auto map = xml::child(config, "Option");
     xml::set(map, "type", "List");
     xml::set(map, "name", "map");
@@ -58,7 +58,7 @@ struct WidgetWriter {
         xml::flag_option(config, "field_iso_format", false);
     }
 
-    void operator()(const HarvestList& list) const { write_choices(add_widget(field, "ValueMap"), list); }
+    void operator()(const ValueList& list) const { write_choices(add_widget(field, "ValueMap"), list); }
 
     // Alone, without the other layer, a layer can only offer what it holds itself.
     void operator()(const ValuesFrom& from) const {

@@ -24,12 +24,12 @@ const std::vector<Tab>& tabs() {
         {"bloom_window", say("How it is known"), {"as_of", "model", "observations_used", "warnings"}},
         {"cross_outlook",
          say("Cross"),
-         {"cross", "season", "seed_parent", "pollen_parent", "donor", "way", "best", "probability", "verdict",
-          "why", "as_of"}},
+         {"cross", "season", "seed_parent", "pollen_parent", "donor", "way", "best", "second", "probability",
+          "verdict", "why", "as_of"}},
         {"cross_outlook",
          say("Work"),
-         {"collect_from", "collect_to", "store", "use_from", "use_to", "flowers", "donor_flowers",
-          "pollen_mg", "lot"}},
+         {"collect_from", "collect_to", "collect_to_is_median", "balloon_from", "balloon_to", "store",
+          "use_from", "use_to", "use_to_is_median", "flowers", "donor_flowers", "pollen_mg", "lot"}},
         {"cross_outlook", say("Match"), {"s_match", "kinship"}},
     };
     return all;

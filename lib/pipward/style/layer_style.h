@@ -47,7 +47,8 @@ struct MarkerLook {
     GrowingSize size{};                                                       ///< from side to side
     GrowingSize edge_width{.metres = 0.1, .least_mm = 0.15, .most_mm = 0.3};  ///< of the stroke
     double aside_mm = 0;                                                      ///< to the right of the point
-    double above_mm = 0;  ///< above the point; negative below
+    double above_mm = 0;   ///< above the point; negative below
+    bool on_disc = false;  ///< a white disc behind it, which hides what lies below
 };
 /// A line.
 struct LineLook {
@@ -113,7 +114,7 @@ struct NumberBox {
 /// A calendar to choose a day from; may be left empty.
 struct DayBox {};
 /// A closed list.
-struct HarvestList {
+struct ValueList {
     std::vector<book::Choice> choices;  ///< `meaning` is what people see
 };
 /// A value list of another table's names.
@@ -125,7 +126,7 @@ struct ValuesFrom {
 /// A column that is not shown in the form.
 struct Hidden {};
 /// How a column is filled in.
-using Widget = std::variant<PlainText, NumberBox, DayBox, HarvestList, ValuesFrom, Hidden>;
+using Widget = std::variant<PlainText, NumberBox, DayBox, ValueList, ValuesFrom, Hidden>;
 
 /// One column of a form.
 struct FieldStyle {
@@ -153,10 +154,11 @@ struct LayerStyle {
     std::vector<FieldStyle> fields;                          ///< one a column, in the table's order
     std::vector<FormGroup> groups;                           ///< empty for a form without tabs
     std::vector<RuleLook> rules;                             ///< a row is drawn by each that it answers to
-    std::optional<LabelLook> label{};                        ///< nothing where rows carry none
-    std::optional<Lasting> lasting{};                        ///< nothing where rows are always there
-    std::string row_name{};                                  ///< an expression that names one row
-    std::string map_tip{};  ///< HTML with expressions in [% %]; empty for none
+    std::string weight{};              ///< a desktop expression; rows of more weight are drawn over others
+    std::optional<LabelLook> label{};  ///< nothing where rows carry none
+    std::optional<Lasting> lasting{};  ///< nothing where rows are always there
+    std::string row_name{};            ///< an expression that names one row
+    std::string map_tip{};             ///< HTML with expressions in [% %]; empty for none
 };
 
 }  // namespace pipward::style

@@ -23,6 +23,7 @@ struct UrgencyLook {
     std::string_view urgency;
     MarkerShape shape;
     Ink fill;
+    bool presses = false;  ///< its disc hides the marks that can wait
     int farthest = 0;
 };
 
@@ -34,16 +35,19 @@ RuleLook rule_of(std::string words, const UrgencyLook& look, const Side& side) {
                        .size = {.metres = 2.4, .least_mm = 1.8, .most_mm = 3.6},
                        .edge_width = {.metres = 0.15, .least_mm = 0.2, .most_mm = 0.3},
                        .aside_mm = side.aside_mm,
-                       .above_mm = side.above_mm},
+                       .above_mm = side.above_mm,
+                       .on_disc = look.presses},
             look.farthest};
 }
 
 std::vector<RuleLook> by_urgency(const Side& side, const Wording& wording) {
     return {
-        rule_of(say("Today").in(wording), {"today", MarkerShape::star, ink::vermilion}, side),
-        rule_of(say("This week").in(wording), {"this week", MarkerShape::triangle, ink::orange}, side),
-        rule_of(say("Later").in(wording), {"later", MarkerShape::circle, ink::white, near_enough}, side),
-        rule_of(say("Too late").in(wording), {"too late", MarkerShape::cross, ink::grey, near_enough}, side)};
+        rule_of(say("Today").in(wording), {"today", MarkerShape::star, ink::vermilion, true}, side),
+        rule_of(say("This week").in(wording), {"this week", MarkerShape::triangle, ink::orange, true}, side),
+        rule_of(say("Later").in(wording), {"later", MarkerShape::circle, ink::white, false, near_enough},
+                side),
+        rule_of(say("Too late").in(wording), {"too late", MarkerShape::cross, ink::grey, false, near_enough},
+                side)};
 }
 
 std::string field_words(const Wording& wording) {
@@ -63,6 +67,10 @@ std::string pollen_words(const Wording& wording) {
         phrase(say("{} of {}", work, donor), wording));
 }
 
+std::string written_out(const std::string& words) {
+    return fmt::format("CASE WHEN \"urgency\" IN ('today', 'this week') THEN {} END", words);
+}
+
 Sentence work_tip(const std::string& words, const Wording& wording) {
     const auto urgency =
         code_words("urgency", {say("today"), say("this week"), say("later"), say("too late")}, wording);
@@ -80,7 +88,10 @@ void style_work(LayerStyle& layer, const Wording& wording) {
     const bool field = layer.table == "field_task";
     const auto words = field ? field_words(wording) : pollen_words(wording);
     layer.rules = by_urgency(field ? field_side : pollen_side, wording);
-    layer.label = LabelLook{.expression = words,
+    // One mark a tree and side: what presses most lies above the rest, and it alone is written out.
+    layer.weight =
+        "CASE \"urgency\" WHEN 'today' THEN 3 WHEN 'this week' THEN 2 WHEN 'later' THEN 1 ELSE 0 END";
+    layer.label = LabelLook{.expression = written_out(words),
                             .points = 7,
                             .ink = ink::dark,
                             .bold = true,

@@ -151,6 +151,12 @@ void write_properties(pugi::xml_node root) {
     };
     typed(xml::child(properties, "SpatialRefSys"), "ProjectionsEnabled", "int", "1");
     typed(xml::child(properties, "Paths"), "Absolute", "bool", "false");
+    // Left out, the desktop takes white, which nobody sees on white.
+    const auto interface = xml::child(properties, "Gui");
+    typed(interface, "SelectionColorRedPart", "int", "255");
+    typed(interface, "SelectionColorGreenPart", "int", "221");
+    typed(interface, "SelectionColorBluePart", "int", "0");
+    typed(interface, "SelectionColorAlphaPart", "int", "255");
 }
 
 // From first bloom to the end of bloom, a day a step.

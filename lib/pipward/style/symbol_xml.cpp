@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <fmt/format.h>
 
+#include "pipward/style/detail/palette.h"
 #include "pipward/style/detail/parts_xml.h"
 
 namespace pipward::style::detail {
@@ -62,7 +63,25 @@ struct SymbolWriter {
     std::string name;
 
     void operator()(const MarkerLook& look) const {
-        const auto layer = add_symbol_layer(add_symbol(parent, name, "marker"), "SimpleMarker");
+        const auto symbol = add_symbol(parent, name, "marker");
+        if (look.on_disc) {
+            add_marker(symbol, disc_behind(look));
+        }
+        add_marker(symbol, look);
+    }
+
+    // Every mark of a place has the same, so that the one above hides those below it whole.
+    static MarkerLook disc_behind(const MarkerLook& look) {
+        constexpr double growth = 1.5;
+        MarkerLook disc = look;
+        disc.shape = MarkerShape::circle;
+        disc.fill = ink::white;
+        disc.size = {growth * look.size.metres, growth * look.size.least_mm, growth * look.size.most_mm};
+        return disc;
+    }
+
+    static void add_marker(pugi::xml_node symbol, const MarkerLook& look) {
+        const auto layer = add_symbol_layer(symbol, "SimpleMarker");
         const auto map = xml::option_map(layer);
         xml::option(map, "name", shape_name(look.shape));
         xml::option(map, "color", colour(look.fill));
@@ -152,12 +171,12 @@ void write_symbols(pugi::xml_node renderer, const std::vector<RuleLook>& rules) 
     }
 }
 
-pugi::xml_node add_renderer(pugi::xml_node layer, const char* type) {
+pugi::xml_node add_renderer(pugi::xml_node layer, const char* type, const std::string& weight) {
     auto renderer = xml::child(layer, "renderer-v2");
     xml::set(renderer, "type", type);
     xml::set(renderer, "forceraster", "0");
     xml::set(renderer, "symbollevels", "0");
-    xml::set(renderer, "enableorderby", "0");
+    xml::set(renderer, "enableorderby", weight.empty() ? "0" : "1");
     xml::set(renderer, "referencescale", "-1");
     return renderer;
 }
@@ -168,7 +187,7 @@ void write_renderer(pugi::xml_node layer, const LayerStyle& style) {
     if (style.rules.empty()) {
         return;
     }
-    const auto renderer = add_renderer(layer, "RuleRenderer");
+    const auto renderer = add_renderer(layer, "RuleRenderer", style.weight);
     const auto rules = xml::child(renderer, "rules");
     xml::set(rules, "key", fmt::format("{{pipward-{}}}", style.table));
     for (std::size_t i = 0; i < style.rules.size(); ++i) {
@@ -185,6 +204,12 @@ void write_renderer(pugi::xml_node layer, const LayerStyle& style) {
         }
     }
     write_symbols(renderer, style.rules);
+    if (!style.weight.empty()) {
+        auto clause = xml::child(xml::child(renderer, "orderby"), "orderByClause");
+        xml::set(clause, "asc", "1");
+        xml::set(clause, "nullsFirst", "1");
+        clause.text().set(style.weight.c_str());
+    }
 }
 
 }  // namespace pipward::style::detail

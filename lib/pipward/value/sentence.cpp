@@ -4,8 +4,16 @@
 #include <charconv>
 #include <optional>
 
+#include "pipward/value/day.h"
+
 namespace pipward::value {
 namespace {
+
+/// Days are said by each host as its readers write them, so it is asked for them; all else that is verbatim
+/// is the same for everybody.
+std::string verbatim_in(const Wording& wording, const std::string& text) {
+    return parse_iso_day(text) ? wording(text) : text;
+}
 
 /// A piece of a form: words, or the field that follows them.
 struct Piece {
@@ -105,7 +113,7 @@ Sentence::~Sentence() = default;
 
 std::string Sentence::in(const Wording& wording) const {
     if (fillings_.empty() && form_.empty()) {
-        return text_;
+        return verbatim_in(wording, text_);
     }
     std::vector<std::string> said;
     said.reserve(fillings_.size());

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "pipward/weather/filled_days.h"
 #include "pipward/weather/gaps.h"
 
 namespace pipward::weather {
@@ -129,9 +130,7 @@ int filled_days_between(const std::vector<Gap>& gaps, Day first, Day end) {
 void record_filled_days(const SeasonWeather& weather, const std::vector<Gap>& gaps, Findings& findings) {
     const Day end = weather.first + static_cast<int>(weather.days.size());
     if (const int days = filled_days_between(gaps, weather.first, end); days > 0) {
-        findings.push_back(about_season(
-            Level::notice, weather.season,
-            say("{} missing day(s) in short gaps were filled from their neighbours.", days), {}));
+        findings.push_back(about_season(Level::notice, weather.season, filled_days_words(days), {}));
     }
 }
 
@@ -162,10 +161,11 @@ Day last_observed(const DailySeries& series, Day before_all) {
 void warn_of_missing_days(CurrentSeason& current, Day wanted) {
     const Day end = current.weather.first + static_cast<int>(current.weather.days.size());
     if (const int missing = wanted - end + 1; missing > 0) {
-        current.findings.push_back(
-            about_season(Level::warning, current.weather.season,
-                         say("The last {} day(s) to {} have no temperatures.", missing, to_iso(wanted)),
-                         say("Import the latest temperatures of this station.")));
+        current.findings.push_back(about_season(
+            Level::warning, current.weather.season,
+            missing == 1 ? say("The last day, {}, has no temperatures.", to_iso(wanted))
+                         : say("The last {} days, up to {}, have no temperatures.", missing, to_iso(wanted)),
+            say("Import the latest temperatures of this station.")));
     }
 }
 

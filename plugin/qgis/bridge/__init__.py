@@ -4,6 +4,9 @@ import ctypes
 import os
 
 
+ADDED = 0  # otherwise the compiled plugin was here before: the provider is its own to take away
+
+
 class Bridge:
     def __init__(self, iface):
         self.library = None
@@ -11,7 +14,8 @@ class Bridge:
     def initProcessing(self):
         here = os.path.dirname(os.path.abspath(__file__))
         self.library = ctypes.CDLL(os.path.join(here, "libpipward_desktop.so"))
-        self.library.pipward_register()
+        if self.library.pipward_register() != ADDED:
+            self.library = None
 
     def initGui(self):
         self.initProcessing()
@@ -19,6 +23,7 @@ class Bridge:
     def unload(self):
         if self.library is not None:
             self.library.pipward_unregister()
+            self.library = None
 
 
 def classFactory(iface):

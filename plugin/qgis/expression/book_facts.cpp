@@ -15,7 +15,7 @@
 namespace pipward::desktop {
 namespace {
 
-constexpr std::chrono::milliseconds a_moment{80};
+constexpr std::chrono::seconds patience{2};
 
 // A book in an edit session is written beside itself first.
 QString stamp_of(const QString& book) {
@@ -93,30 +93,26 @@ FactShelf::~FactShelf() {
     }
 }
 
-FactShelf::Reading FactShelf::reading_of(const QString& book, std::shared_ptr<const BookFacts>& last) {
+FactShelf::Shelved FactShelf::shelved_now(const QString& book) {
     const std::scoped_lock hold(lock_);
     auto& shelved = shelved_[book];
     const QString stamp = stamp_of(book);
     const bool done = shelved.reading.valid() &&
                       shelved.reading.wait_for(std::chrono::seconds(0)) == std::future_status::ready;
-    if (done && shelved.reading.get() != nullptr) {
-        shelved.last = shelved.reading.get();
-    }
     if (!shelved.reading.valid() || (done && shelved.stamp != stamp)) {
-        shelved.stamp = stamp;
-        shelved.reading = std::async(std::launch::async, read_or_nothing, book).share();
+        shelved = {stamp, std::async(std::launch::async, read_or_nothing, book).share(),
+                   std::chrono::steady_clock::now() + patience};
     }
-    last = shelved.last;
-    return shelved.reading;
+    return shelved;
 }
 
-std::shared_ptr<const BookFacts> FactShelf::facts_of(const QString& book) {
-    std::shared_ptr<const BookFacts> last;
-    const auto reading = reading_of(book, last);
-    if (in_main_thread() && reading.wait_for(a_moment) != std::future_status::ready) {
-        return last;
+FactShelf::Answer FactShelf::facts_of(const QString& book) {
+    const auto shelved = shelved_now(book);
+    if (in_main_thread() && shelved.reading.wait_until(shelved.patience_ends) != std::future_status::ready) {
+        return {State::reading, nullptr};
     }
-    return reading.get();
+    auto facts = shelved.reading.get();
+    return {facts == nullptr ? State::failed : State::known, std::move(facts)};
 }
 
 }  // namespace pipward::desktop

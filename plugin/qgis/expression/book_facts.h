@@ -4,6 +4,7 @@
 #include <QDate>
 #include <QHash>
 #include <QString>
+#include <chrono>
 #include <future>
 #include <map>
 #include <memory>
@@ -30,19 +31,30 @@ class FactShelf {
     FactShelf(const FactShelf&) = delete;
     FactShelf& operator=(const FactShelf&) = delete;
 
-    /// In the main thread the window must not stand still: a book that is still being read after a moment
-    /// answers with what was known before, or nothing. Any other thread waits.
-    std::shared_ptr<const BookFacts> facts_of(const QString& book);
+    enum class State {
+        known,    ///< the facts of the book as it is
+        reading,  ///< not read yet: ask again
+        failed    ///< the book cannot be read
+    };
+    struct Answer {
+        State state;
+        std::shared_ptr<const BookFacts> facts;  ///< null unless known
+    };
+
+    /// In the main thread the window must not stand still for long: a book that is still being read two
+    /// seconds after the first question is answered with `reading`. Any other thread waits. What was known
+    /// before a change of the book is never told: it might be written into data.
+    Answer facts_of(const QString& book);
 
   private:
     using Reading = std::shared_future<std::shared_ptr<const BookFacts>>;
     struct Shelved {
         QString stamp;
         Reading reading;
-        std::shared_ptr<const BookFacts> last;
+        std::chrono::steady_clock::time_point patience_ends;
     };
 
-    Reading reading_of(const QString& book, std::shared_ptr<const BookFacts>& last);
+    Shelved shelved_now(const QString& book);
 
     std::mutex lock_;
     std::map<QString, Shelved> shelved_;

@@ -6,10 +6,12 @@
 #include <qgsexpressionfunction.h>
 #include <qgsexpressionnodeimpl.h>
 #include <qgsfeature.h>
-#include <qgssettings.h>
 
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <array>
+
+#include "current_book.h"
 
 namespace pipward::desktop {
 namespace {
@@ -101,6 +103,22 @@ QString name_of_feature(const QgsExpressionContext& context) {
     return {};
 }
 
+QString why_not(const QString& book, FactShelf::State state) {
+    if (book.isEmpty()) {
+        return QCoreApplication::translate(
+            "pipward::desktop::ExpressionFunctions",
+            "This layer is of no orchard book, and none is chosen in the season panel.");
+    }
+    const QString name = QFileInfo(book).fileName();
+    return state == FactShelf::State::reading
+               ? QCoreApplication::translate("pipward::desktop::ExpressionFunctions",
+                                             "The orchard book %1 is still being read: try again.")
+                     .arg(name)
+               : QCoreApplication::translate("pipward::desktop::ExpressionFunctions",
+                                             "The orchard book %1 cannot be read.")
+                     .arg(name);
+}
+
 class BookFunction : public QgsExpressionFunction {
   public:
     BookFunction(const Telling& telling, Source source)
@@ -123,27 +141,31 @@ class BookFunction : public QgsExpressionFunction {
                 QStringLiteral("name")};
     }
 
-    QVariant func(const QVariantList& values, const QgsExpressionContext* context, QgsExpression*,
+    // An unknown is an answer and may be written into data; that the book could not be asked is none.
+    QVariant func(const QVariantList& values, const QgsExpressionContext* context, QgsExpression* asking,
                   const QgsExpressionNodeFunction*) override {
         const QString given = values.value(0).toString();
         const QString name = given.isEmpty() && context != nullptr ? name_of_feature(*context) : given;
         const QDate day = values.value(1).toDate();
-        const auto facts = facts_for(context);
-        return facts == nullptr || name.isEmpty()
+        const QString book = book_for(context);
+        const auto shelved = book.isEmpty() ? FactShelf::Answer{FactShelf::State::failed, nullptr}
+                                            : source_.shelf->facts_of(book);
+        if (shelved.facts == nullptr) {
+            asking->setEvalErrorString(why_not(book, shelved.state));
+            return {};
+        }
+        return name.isEmpty()
                    ? QVariant()
-                   : telling_.answer({*facts, name, day.isValid() ? day : QDate::currentDate()});
+                   : telling_.answer({*shelved.facts, name, day.isValid() ? day : QDate::currentDate()});
     }
 
   private:
-    std::shared_ptr<const BookFacts> facts_for(const QgsExpressionContext* context) const {
-        QString book;
-        if (context != nullptr) {
-            book = source_.layers->book_of(context->variable(QStringLiteral("layer_id")).toString());
-        }
-        if (book.isEmpty()) {
-            book = QgsSettings().value(QStringLiteral("pipward/book")).toString();
-        }
-        return book.isEmpty() ? nullptr : source_.shelf->facts_of(book);
+    QString book_for(const QgsExpressionContext* context) const {
+        const QString of_layer =
+            context == nullptr
+                ? QString()
+                : source_.layers->book_of(context->variable(QStringLiteral("layer_id")).toString());
+        return of_layer.isEmpty() ? current_book() : of_layer;
     }
 
     const Telling& telling_;

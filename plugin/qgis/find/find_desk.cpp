@@ -53,6 +53,7 @@ FindDesk::FindDesk(QgisInterface* desktop, SeasonPanel* panel, QObject* parent)
         if (waited_for && !open_waiting(index)) {
             give_up_waiting();
         }
+        renew_card(index);
     });
     watch_layers();
     if (panel != nullptr) {
@@ -162,6 +163,9 @@ TreeCard& FindDesk::card() {
         dock_->setWidget(card_);
         connect(card_, &TreeCard::asked_for, this, &FindDesk::show_on_map);
         connect(card_, &TreeCard::pedigree_asked_for, this, &FindDesk::draw_pedigree);
+        connect(card_, &TreeCard::record_asked_for, this, [this](const ChosenTree& tree) {
+            emit record_asked_for(tree.index->book, to_qt(tree.tree().label));
+        });
         // Beside the map, opposite the season: both are looked at together.
         desktop_->addDockWidget(Qt::LeftDockWidgetArea, dock_);
     }
@@ -174,6 +178,22 @@ void FindDesk::show_card(const ChosenTree& tree) {
     }
     card().show_tree(tree, looking_from());
     dock_->setUserVisible(true);
+}
+
+void FindDesk::book_changed(const QString& book) {
+    finder_.book_changed(plain_book(book));
+}
+
+void FindDesk::renew_card(const SharedIndex& index) {
+    const auto* shown = card_ == nullptr ? nullptr : card_->shown();
+    if (shown == nullptr || shown->index->book != index->book) {
+        return;
+    }
+    const auto& trees = index->trees.orchard().trees;
+    const auto found = std::ranges::find(trees, shown->tree().fid, &Tree::fid);
+    if (found != trees.end()) {
+        card_->show_tree({index, static_cast<std::size_t>(found - trees.begin())}, looking_from());
+    }
 }
 
 void FindDesk::show_on_map(const ChosenTree& tree) {

@@ -30,6 +30,11 @@ class FindDesk : public QObject {
     TreeFinder& finder() { return finder_; }
     /// Shows the map where the tree stands, and its card.
     void open(const ChosenTree& tree);
+    /// Reads the book again, for a card that is open too.
+    void book_changed(const QString& book);
+
+  signals:
+    void record_asked_for(const QString& book, const QString& tree);
 
   private:
     void add_find_box(SeasonPanel& panel);
@@ -39,6 +44,7 @@ class FindDesk : public QObject {
     bool open_waiting(const SharedIndex& index);
     void give_up_waiting();
     void show_card(const ChosenTree& tree);
+    void renew_card(const SharedIndex& index);
     void show_on_map(const ChosenTree& tree);
     void draw_pedigree(const ChosenTree& tree);
     TreeCard& card();

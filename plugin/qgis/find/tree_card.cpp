@@ -97,10 +97,14 @@ TreeCard::TreeCard(QWidget* parent) : QWidget(parent) {
     line_->setObjectName(QStringLiteral("pipward_pedigree_button"));
     line_->setToolTip(tr("Draws its ancestors and its descendants."));
     copy_->setToolTip(tr("Copies a link that opens on a telephone's map."));
-    show_->setEnabled(false);
-    copy_->setEnabled(false);
-    line_->setEnabled(false);
+    record_ = new QPushButton(tr("Record"));
+    record_->setObjectName(QStringLiteral("pipward_card_record"));
+    record_->setToolTip(tr("Records what is seen or done at this tree."));
+    for (auto* button : {show_, copy_, line_, record_}) {
+        button->setEnabled(false);
+    }
     auto* buttons = new QHBoxLayout;
+    buttons->addWidget(record_);
     buttons->addWidget(show_);
     buttons->addWidget(copy_);
     buttons->addWidget(line_);
@@ -113,6 +117,7 @@ TreeCard::TreeCard(QWidget* parent) : QWidget(parent) {
     connect(show_, &QPushButton::clicked, this, [this] { emit asked_for(shown_); });
     connect(copy_, &QPushButton::clicked, this, &TreeCard::copy_place);
     connect(line_, &QPushButton::clicked, this, [this] { emit pedigree_asked_for(shown_); });
+    connect(record_, &QPushButton::clicked, this, [this] { emit record_asked_for(shown_); });
 }
 
 void TreeCard::add(const QString& name, const QString& words) {
@@ -151,6 +156,7 @@ void TreeCard::show_tree(const ChosenTree& chosen, const std::optional<LookingFr
     show_->setEnabled(tree.at.has_value());
     copy_->setEnabled(!geo_uri_.isEmpty());
     line_->setEnabled(tree.accession.has_value());
+    record_->setEnabled(true);
 }
 
 void TreeCard::copy_place() {

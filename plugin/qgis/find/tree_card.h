@@ -27,12 +27,15 @@ class TreeCard : public QWidget {
     explicit TreeCard(QWidget* parent = nullptr);
 
     void show_tree(const ChosenTree& tree, const std::optional<LookingFrom>& from);
+    /// Null before the first tree.
+    const ChosenTree* shown() const { return shown_.index == nullptr ? nullptr : &shown_; }
     /// Of the tree shown; empty where it has no place on the earth.
     const QString& geo_uri() const { return geo_uri_; }
 
   signals:
     void asked_for(const pipward::desktop::ChosenTree& tree);
     void pedigree_asked_for(const pipward::desktop::ChosenTree& tree);
+    void record_asked_for(const pipward::desktop::ChosenTree& tree);
 
   private:
     void add(const QString& name, const QString& words);
@@ -44,6 +47,7 @@ class TreeCard : public QWidget {
     QPushButton* show_ = nullptr;
     QPushButton* copy_ = nullptr;
     QPushButton* line_ = nullptr;
+    QPushButton* record_ = nullptr;
     ChosenTree shown_;
     QString geo_uri_;
 };

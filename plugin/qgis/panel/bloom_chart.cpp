@@ -5,6 +5,7 @@
 #include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QToolTip>
 #include <algorithm>
@@ -37,6 +38,13 @@ paper::BloomBar for_drawing(const BloomBar& bar) {
     return drawn;
 }
 
+using Rows = std::vector<paper::DrawnRow>;
+
+// Rows follow each other from the top down.
+Rows::const_iterator first_below(const Rows& rows, double y) {
+    return std::ranges::upper_bound(rows, y, {}, &paper::DrawnRow::bottom);
+}
+
 }  // namespace
 
 BloomChart::BloomChart(QWidget* parent) : QWidget(parent) {
@@ -55,21 +63,34 @@ void BloomChart::show_bars(std::vector<BloomBar> bars, QDate as_of) {
     chart_.as_of = from_qt(as_of);
     std::ranges::transform(bars_, std::back_inserter(chart_.bars), for_drawing);
     paper::span_bars(chart_);
+    longest_name_ = 0;
+    for (const auto& bar : chart_.bars) {
+        longest_name_ = std::max(longest_name_, paper::estimated_width(bar.name));
+    }
+    laid_out_.reset();
     updateGeometry();
     update();
 }
 
-paper::ChartMeasures BloomChart::measures() const {
-    double longest = 0;
-    for (const auto& bar : chart_.bars) {
-        longest = std::max(longest, paper::estimated_width(bar.name));
-    }
-    return paper::panel_measures(width() - 2 * margin, QFontInfo(font()).pixelSize(), fontMetrics().height(),
-                                 longest);
+void BloomChart::mark_day(const QDate& day) {
+    marked_ = day;
+    update();
 }
 
-paper::BloomDrawing BloomChart::drawing() const {
-    return paper::bloom_drawing(chart_, measures(), host_wording);
+BloomChart::Letters BloomChart::letters() const {
+    return {width(), QFontInfo(font()).pixelSize(), fontMetrics().height()};
+}
+
+paper::ChartMeasures BloomChart::measures() const {
+    const auto now = letters();
+    return paper::panel_measures(now.width - 2 * margin, now.size, now.line, longest_name_);
+}
+
+const paper::BloomDrawing& BloomChart::drawing() const {
+    if (!laid_out_ || laid_out_->letters != letters()) {
+        laid_out_ = LaidOut{letters(), paper::bloom_drawing(chart_, measures(), host_wording)};
+    }
+    return laid_out_->drawing;
 }
 
 int BloomChart::whole_height() const {
@@ -89,26 +110,26 @@ double BloomChart::place_of(const QDate& day) const {
 }
 
 std::optional<std::size_t> BloomChart::bar_at(const QPoint& point) const {
-    const auto rows = drawing().rows;
+    const auto& rows = drawing().rows;
     const double y = point.y() - margin;
-    const auto found =
-        std::ranges::find_if(rows, [&](const auto& row) { return row.top <= y && y < row.bottom; });
-    if (found == rows.end()) {
+    const auto found = first_below(rows, y);
+    if (found == rows.end() || y < found->top) {
         return std::nullopt;
     }
     return static_cast<std::size_t>(found - rows.begin());
 }
 
-void BloomChart::paintEvent(QPaintEvent*) {
+void BloomChart::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     if (bars_.empty()) {
-        painter.setPen(palette().text().color());
+        painter.setPen(readable_text(palette()));
         painter.drawText(rect().adjusted(12, 12, -12, -12), Qt::AlignCenter | Qt::TextWordWrap,
                          tr("No bloom to show yet."));
         return;
     }
-    const auto drawn = drawing();
+    const auto& drawn = drawing();
     painter.translate(margin, margin);
+    const QRect seen = event->rect().translated(-margin, -margin);
     if (chosen_) {
         const auto& row = drawn.rows[*chosen_];
         painter.fillRect(QRectF(-margin, row.top, width(), row.bottom - row.top),
@@ -116,8 +137,14 @@ void BloomChart::paintEvent(QPaintEvent*) {
     }
     ChartPainter marks(painter, palette());
     marks.paint(drawn.head);
-    for (const auto& row : drawn.rows) {
-        marks.paint(row.marks);
+    for (auto row = first_below(drawn.rows, seen.top()); row != drawn.rows.end() && row->top <= seen.bottom();
+         ++row) {
+        marks.paint(row->marks);
+    }
+    if (marked_.isValid()) {
+        const double at = place_of(marked_) - margin;
+        painter.setPen(QPen(palette().highlight().color(), 2));
+        painter.drawLine(QPointF(at, seen.top()), QPointF(at, seen.bottom()));
     }
 }
 

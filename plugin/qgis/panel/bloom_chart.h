@@ -21,6 +21,8 @@ class BloomChart : public QWidget {
 
     void show_bars(std::vector<BloomBar> bars, QDate as_of);
     const std::vector<BloomBar>& bars() const { return bars_; }
+    /// A line through the day that the map shows while it plays; none for an invalid date.
+    void mark_day(const QDate& day);
     /// The bar at a point of the widget, or nothing.
     std::optional<std::size_t> bar_at(const QPoint& point) const;
     /// The horizontal place of a day's noon, in device-independent pixels.
@@ -39,17 +41,33 @@ class BloomChart : public QWidget {
     bool event(QEvent* event) override;
 
   private:
+    struct Letters {
+        int width = 0;  ///< of the widget
+        int size = 0;   ///< of the letters
+        int line = 0;   ///< from one line to the next
+        bool operator==(const Letters&) const = default;
+    };
+    struct LaidOut {
+        Letters letters;
+        paper::BloomDrawing drawing;
+    };
+
+    Letters letters() const;
     void choose(std::size_t bar);
     void open_chosen();
     paper::ChartMeasures measures() const;
-    /// Its upper left corner lies at (margin, margin).
-    paper::BloomDrawing drawing() const;
+    /// Its upper left corner lies at (margin, margin). Laid out anew only when bars, width or letters change:
+    /// an orchard may have thousands of accessions.
+    const paper::BloomDrawing& drawing() const;
     int whole_height() const;
     QString words_of(const BloomBar& bar) const;
 
     std::vector<BloomBar> bars_;
     paper::BloomChart chart_;  ///< the same for the drawing
+    double longest_name_ = 0;  ///< as paper::estimated_width() tells it
+    mutable std::optional<LaidOut> laid_out_;
     std::optional<std::size_t> chosen_;
+    QDate marked_;
 };
 
 }  // namespace pipward::desktop

@@ -3,6 +3,7 @@
 
 #include <QFontMetricsF>
 #include <QPainterPath>
+#include <cstdlib>
 
 #include "text.h"
 
@@ -16,6 +17,16 @@ double before(paper::Anchor anchor, double width) {
 }
 
 }  // namespace
+
+QColor readable_text(const QPalette& palette) {
+    constexpr int least_difference = 100;
+    const QColor text = palette.text().color();
+    const int ground = palette.base().color().lightness();
+    if (std::abs(text.lightness() - ground) >= least_difference) {
+        return text;
+    }
+    return ground < 128 ? QColor(Qt::white) : QColor(Qt::black);
+}
 
 ChartPainter::ChartPainter(QPainter& painter, const QPalette& palette)
     : painter_(painter),
@@ -37,7 +48,7 @@ QColor ChartPainter::colour(paper::Ink ink) const {
         case paper::Ink::paper:
             return palette_.base().color();
         case paper::Ink::ink:
-            return palette_.text().color();
+            return readable_text(palette_);
         default:
             return QColor(to_qt(paper::colour_of(ink, inks_)));
     }

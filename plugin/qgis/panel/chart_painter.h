@@ -8,6 +8,10 @@
 
 namespace pipward::desktop {
 
+/// The palette's text; black or white where that cannot be read on the palette's base: themes made of style
+/// sheets change the one without the other.
+QColor readable_text(const QPalette& palette);
+
 /// Paints what the library lays out for a chart, a drawing unit a pixel. Ground and text take the palette's
 /// colours, the rest the chart's own for a light or a dark ground.
 class ChartPainter {

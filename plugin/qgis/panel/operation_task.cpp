@@ -2,6 +2,7 @@
 #include "panel/operation_task.h"
 
 #include "finding_line.h"
+#include "pipward/record/reader_days.h"
 #include "pipward/value/finding.h"
 #include "text.h"
 
@@ -18,7 +19,7 @@ bool OperationTask::run() {
     operation::Run lent;
     lent.progress = [this](double share, std::string_view) { setProgress(100 * share); };
     lent.cancelled = [this] { return isCanceled(); };
-    lent.wording = host_wording;
+    lent.wording = with_reader_days(host_wording, {});
     try {
         outcome_ = operation_.run(form_, lent);
         if (afterwards_) {

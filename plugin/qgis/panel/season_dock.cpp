@@ -134,7 +134,11 @@ QgsDockWidget* add_season_dock(QgisInterface& desktop) {
         say_what_is_not_saved(desktop, book);
         after_plan(desktop, book);
     });
-    QObject::connect(panel, &SeasonPanel::bloom_asked_for, dock, [&desktop] { play_bloom(desktop); });
+    auto* player = new BloomPlayer(desktop, dock);
+    QObject::connect(panel, &SeasonPanel::bloom_asked_for, player,
+                     [player] { player->is_playing() ? player->stop() : player->start(); });
+    QObject::connect(player, &BloomPlayer::playing_changed, panel, &SeasonPanel::set_playing);
+    QObject::connect(player, &BloomPlayer::day_shown, panel, &SeasonPanel::mark_day);
     desktop.addDockWidget(Qt::RightDockWidgetArea, dock);
     if (auto* window = qobject_cast<QMainWindow*>(desktop.mainWindow()); window != nullptr) {
         window->resizeDocks({dock}, {usual_width}, Qt::Horizontal);

@@ -3,10 +3,10 @@
 
 #include <qgsapplication.h>
 #include <qgsfilewidget.h>
-#include <qgssettings.h>
 #include <qgstaskmanager.h>
 
 #include <QDateEdit>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -17,21 +17,25 @@
 #include <QTreeWidget>
 #include <algorithm>
 
+#include "current_book.h"
 #include "panel/bloom_chart.h"
 #include "panel/operation_task.h"
 #include "panel/table_view.h"
 #include "panel/task_tree.h"
+#include "record/book_task.h"
 #include "text.h"
 
 namespace pipward::desktop {
 namespace {
 
-const QString book_setting = QStringLiteral("pipward/book");
-
 const Table* find_table(const operation::Outcome& outcome, std::string_view name) {
     const auto found =
         std::ranges::find_if(outcome.tables, [&](const Table& table) { return table.shape.name == name; });
     return found == outcome.tables.end() ? nullptr : &*found;
+}
+
+bool is_on_server(const QString& book) {
+    return book.startsWith(QStringLiteral("PG:"));
 }
 
 /// Never 100: nothing in an orchard is certain.
@@ -63,7 +67,7 @@ QTreeWidget* make_cross_list() {
 
 SeasonPanel::SeasonPanel(QWidget* parent) : QWidget(parent) {
     build();
-    set_book(QgsSettings().value(book_setting).toString());
+    set_book(current_book());
 }
 
 SeasonPanel::~SeasonPanel() {
@@ -80,6 +84,7 @@ void SeasonPanel::build() {
     book_->setDialogTitle(tr("Choose an orchard book"));
     as_of_ = new QDateEdit(QDate::currentDate());
     as_of_->setCalendarPopup(true);
+    as_of_->setDisplayFormat(typed_date_format());
     as_of_->setToolTip(tr("Reference date: nothing observed later is used."));
     refresh_ = new QPushButton(tr("Plan"));
     refresh_->setToolTip(tr("Plans the season again and writes the results into the book."));
@@ -111,13 +116,13 @@ void SeasonPanel::build() {
     all->addLayout(day_row);
     all->addWidget(split, 1);
     all->addWidget(summary_);
-    auto* play = new QPushButton(tr("Play the bloom"));
-    play->setObjectName(QStringLiteral("pipward_play_bloom"));
-    play->setToolTip(tr("Plays the bloom on the map, one day per step."));
-    all->addWidget(play, 0, Qt::AlignLeft);
-    connect(play, &QPushButton::clicked, this, &SeasonPanel::bloom_asked_for);
+    play_ = new QPushButton;
+    play_->setObjectName(QStringLiteral("pipward_play_bloom"));
+    set_playing(false);
+    all->addWidget(play_, 0, Qt::AlignLeft);
+    connect(play_, &QPushButton::clicked, this, &SeasonPanel::bloom_asked_for);
 
-    connect(book_, &QgsFileWidget::fileChanged, this, &SeasonPanel::book_chosen);
+    connect(book_, &QgsFileWidget::fileChanged, this, &SeasonPanel::take_book);
     connect(refresh_, &QPushButton::clicked, this, &SeasonPanel::refresh);
     connect(chart_, &BloomChart::bar_opened, this,
             [this](const QString&, const QStringList& trees) { ask_for(trees); });
@@ -130,6 +135,56 @@ void SeasonPanel::set_book(const QString& path) {
 
 QString SeasonPanel::book() const {
     return book_->filePath();
+}
+
+void SeasonPanel::set_playing(bool playing) {
+    play_->setText(playing ? tr("Stop") : tr("Play the bloom"));
+    play_->setToolTip(playing ? tr("Stops playing and shows the map as it was.")
+                              : tr("Plays the bloom on the map, one day per step."));
+}
+
+void SeasonPanel::mark_day(const QDate& day) {
+    chart_->mark_day(day);
+}
+
+void SeasonPanel::take_book(const QString& path) {
+    if (path == shown_) {
+        return;
+    }
+    shown_ = path;
+    show_season({});
+    const bool is_there = QFileInfo(path).isFile();
+    summary_->setText(is_there || path.isEmpty() || is_on_server(path)
+                          ? tr("Choose a book and a day, then plan.")
+                          : tr("There is no such file: %1").arg(QFileInfo(path).fileName()));
+    if (is_there) {
+        remember_book(path);
+        show_stored(path);
+    }
+    emit book_chosen(path);
+}
+
+// In the background, and thrown away where another book was chosen meanwhile.
+void SeasonPanel::show_stored(const QString& path) {
+    const auto season = std::make_shared<SeasonView>();
+    auto* task = new BookTask(tr("Reading the book"), [season, path] { *season = stored_season(path); });
+    connect(task, &BookTask::done, this, [this, season, path] {
+        if (path == shown_ && running_ == nullptr && !season->bars.empty()) {
+            show_season(*season);
+            summary_->setText(tr("The plan in the book, as of %1.").arg(short_day(season->as_of)));
+        }
+    });
+    QgsApplication::taskManager()->addTask(task);
+}
+
+// What may not be written may still be looked at.
+operation::Form SeasonPanel::form() const {
+    const QString book = book_->filePath();
+    operation::Form form{{"book", from_qt(book)}, {"as-of", from_qt(as_of_->date().toString(Qt::ISODate))}};
+    if (const QFileInfo file(book); file.isFile() && !file.isWritable()) {
+        form["keep"] = "no";
+    }
+    return form;
 }
 
 void SeasonPanel::put_on_top(QWidget* part) {
@@ -153,19 +208,24 @@ void SeasonPanel::refresh() {
         emit trouble(tr("No book is chosen. Choose the .gpkg file of your orchard."));
         return;
     }
-    QgsSettings().setValue(book_setting, book);
-    const operation::Form form{{"book", from_qt(book)},
-                               {"as-of", from_qt(as_of_->date().toString(Qt::ISODate))}};
+    remember_book(book);
+    shown_ = book;
+    const bool kept = !form().contains("keep");
     const auto season = std::make_shared<SeasonView>();
     running_ = new OperationTask(
-        operation::operation_for(operation::Role::plan_season), form,
+        operation::operation_for(operation::Role::plan_season), form(),
         [season](operation::Outcome& plan) { *season = make_season_view(std::move(plan)); });
     set_busy(true);
-    connect(running_, &OperationTask::done, this, [this, book, season] {
+    connect(running_, &OperationTask::done, this, [this, book, season, kept] {
         running_ = nullptr;
         set_busy(false);
         show_season(*season);
-        emit planned(book);
+        if (kept) {
+            emit planned(book);
+        } else {
+            emit trouble(tr("%1 may not be written: the plan is shown here and stands nowhere else.")
+                             .arg(QFileInfo(book).fileName()));
+        }
     });
     connect(running_, &OperationTask::failed, this, [this](const QString& what) {
         running_ = nullptr;

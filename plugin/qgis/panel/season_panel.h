@@ -28,6 +28,7 @@ class SeasonPanel : public QWidget {
     explicit SeasonPanel(QWidget* parent = nullptr);
     ~SeasonPanel() override;
 
+    /// Shows the plan that stands in the book; another book's goes at once.
     void set_book(const QString& path);
     QString book() const;
     /// Puts another part above everything else.
@@ -36,6 +37,10 @@ class SeasonPanel : public QWidget {
     /// Plans again in the background; a run that is still going is stopped first.
     void refresh();
     void show_season(const SeasonView& season);
+    /// The button then says that it stops.
+    void set_playing(bool playing);
+    /// The day that the map shows; an invalid date for none.
+    void mark_day(const QDate& day);
 
   signals:
     void book_chosen(const QString& book);
@@ -46,6 +51,9 @@ class SeasonPanel : public QWidget {
 
   private:
     void build();
+    void take_book(const QString& path);
+    void show_stored(const QString& path);
+    operation::Form form() const;
     void set_busy(bool busy);
     void show_crosses(const operation::Outcome& outcome);
     void ask_for(const QStringList& labels);
@@ -60,6 +68,8 @@ class SeasonPanel : public QWidget {
     QHash<QString, TreePlace> places_;
     QString crs_;
     OperationTask* running_ = nullptr;
+    QString shown_;  ///< the book whose plan is shown or being read
+    QPushButton* play_ = nullptr;
 };
 
 }  // namespace pipward::desktop

@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "panel/table_view.h"
+#include "pipward/book/book.h"
+#include "pipward/book/map_style.h"
 #include "text.h"
 
 namespace pipward::desktop {
@@ -44,6 +46,18 @@ SeasonView make_season_view(operation::Outcome plan) {
     add_places(season, view);
     season.rest = std::move(plan);
     return season;
+}
+
+SeasonView stored_season(const QString& book) {
+    const auto location = from_qt(book);
+    operation::Outcome plan;
+    for (const auto* table : {"bloom_window", "cross_outlook", "pollen_task", "field_task"}) {
+        if (auto stored = book::read_result(location, table)) {
+            plan.tables.push_back(std::move(*stored));
+        }
+    }
+    plan.crs = book::look_at_book(location).crs_code;
+    return make_season_view(std::move(plan));
 }
 
 }  // namespace pipward::desktop

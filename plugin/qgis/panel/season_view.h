@@ -30,4 +30,8 @@ struct SeasonView {
 
 SeasonView make_season_view(operation::Outcome plan);
 
+/// The plan that stands in the book since it was planned last; no bars where it never was. Throws Error
+/// (access) where the book cannot be read.
+SeasonView stored_season(const QString& book);
+
 }  // namespace pipward::desktop

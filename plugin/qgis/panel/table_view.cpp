@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "panel/table_view.h"
 
+#include <QLocale>
 #include <algorithm>
 
 #include "text.h"
@@ -15,6 +16,15 @@ QDate to_qt(Day day) {
 Day today() {
     const auto date = QDate::currentDate();
     return make_day({date.year(), date.month(), date.day()}).value_or(Day{});
+}
+
+// With two digits of a year, what is typed may come out as a day of another century.
+QString typed_date_format() {
+    QString format = QLocale().dateFormat(QLocale::ShortFormat);
+    if (!format.contains(QStringLiteral("yyyy"))) {
+        format.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
+    }
+    return format;
 }
 
 Day from_qt(const QDate& day) {

@@ -29,6 +29,9 @@ class TableView {
 QDate to_qt(Day day);
 Day from_qt(const QDate& day);
 
+/// How days are typed and shown in a box: the locale's short form, with the year whole.
+QString typed_date_format();
+
 /// By the clock of the desktop.
 Day today();
 

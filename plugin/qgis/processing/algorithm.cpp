@@ -11,9 +11,11 @@
 #include <QDir>
 #include <QIcon>
 #include <QSaveFile>
+#include <algorithm>
 
 #include "compat.h"
 #include "finding_line.h"
+#include "pipward/record/reader_days.h"
 #include "pipward/value/finding.h"
 #include "processing/parameters.h"
 #include "processing/results.h"
@@ -24,6 +26,12 @@ namespace pipward::desktop {
 namespace {
 
 const QString files_folder = QStringLiteral("FOLDER");
+const QString sheet_output = QStringLiteral("SHEET");
+
+// Its tables stand in the book: layers of the same would only be copies.
+bool keeps_results(const operation::Operation& operation) {
+    return std::ranges::any_of(operation.parameters(), [](const auto& asked) { return asked.key == "keep"; });
+}
 
 QString joined(const Findings& findings) {
     QStringList lines;
@@ -52,7 +60,7 @@ operation::Run lent_run(QgsProcessingFeedback& feedback) {
     };
     run.cancelled = [&feedback] { return feedback.isCanceled(); };
     run.note = [&feedback](std::string_view line) { feedback.pushInfo(to_qt(line)); };
-    run.wording = host_wording;
+    run.wording = with_reader_days(host_wording, {});
     return run;
 }
 
@@ -98,6 +106,12 @@ QString OperationAlgorithm::shortHelpString() const {
     return translated(operation_.about().help);
 }
 
+// What somebody may type who does not know the title: the console's name, in its parts too.
+QStringList OperationAlgorithm::tags() const {
+    const QString id = to_qt(operation_.about().id);
+    return id.split('-') << id << to_qt(operation_.about().title);
+}
+
 QString OperationAlgorithm::shortDescription() const {
     return translated(operation_.about().help).section(QStringLiteral(". "), 0, 0);
 }
@@ -116,12 +130,15 @@ void OperationAlgorithm::initAlgorithm(const QVariantMap&) {
     }
     for (const auto& shape : operation_.results()) {
         addParameter(new QgsProcessingParameterFeatureSink(result_name(shape), translated(shape.title),
-                                                           source_of(shape), QVariant(), true, true));
+                                                           source_of(shape), QVariant(), true,
+                                                           !keeps_results(operation_)));
     }
     auto folder = std::make_unique<QgsProcessingParameterFolderDestination>(
         files_folder, QCoreApplication::translate("pipward::desktop", "Folder for sheets and other files"),
-        QVariant(), true, false);
+        QVariant(), true, true);
     addParameter(folder.release());
+    addOutput(
+        new QgsProcessingOutputHtml(sheet_output, QCoreApplication::translate("pipward::desktop", "Sheet")));
 }
 
 operation::Form OperationAlgorithm::form_of(const QVariantMap& parameters,
@@ -190,6 +207,9 @@ QVariantMap OperationAlgorithm::deliver(const operation::Outcome& outcome, const
         QDir().mkpath(folder);
         for (const auto& file : outcome.files) {
             write_file(file, folder);
+            if (file.name.ends_with(".html")) {
+                results[sheet_output] = QDir(folder).filePath(to_qt(file.name));
+            }
         }
         results[files_folder] = folder;
     }

@@ -19,6 +19,7 @@ class OperationAlgorithm : public QgsProcessingAlgorithm {
     QString groupId() const override;
     QString shortHelpString() const override;
     QString shortDescription() const override;
+    QStringList tags() const override;
     QIcon icon() const override;
     QgsProcessingAlgorithm* createInstance() const override;
     void initAlgorithm(const QVariantMap& configuration = QVariantMap()) override;

@@ -6,14 +6,17 @@
 
 #include <QDate>
 #include <QDateTime>
+#include <algorithm>
 
 #include "compat.h"
+#include "current_book.h"
 #include "text.h"
 
 namespace pipward::desktop {
 namespace {
 
 using Definition = std::unique_ptr<QgsProcessingParameterDefinition>;
+using Option = operation::ChoiceKind::Option;
 
 QString label_of(const operation::Parameter& parameter, const QString& unit = {}) {
     const QString label = translated(parameter.label);
@@ -24,21 +27,45 @@ QVariant default_of(const operation::Parameter& parameter) {
     return parameter.default_text.empty() ? QVariant() : QVariant(to_qt(parameter.default_text));
 }
 
-QStringList option_words(const operation::ChoiceKind& choice) {
-    QStringList words;
-    for (const auto& option : choice.options) {
-        words << to_qt(option.word);
-    }
-    return words;
+// A code that is a number stands before its meaning: people know the stages by it.
+QString shown(const operation::ChoiceKind::Option& option) {
+    const QString word = to_qt(option.word);
+    const QString meaning = translated(option.meaning);
+    return word.at(0).isDigit() && !meaning.startsWith(word) ? QStringLiteral("%1: %2").arg(word, meaning)
+                                                             : meaning;
 }
 
-QStringList option_meanings(const operation::ChoiceKind& choice) {
-    QStringList meanings;
+QStringList options_shown(const operation::ChoiceKind& choice) {
+    QStringList texts;
     for (const auto& option : choice.options) {
-        meanings << translated(option.meaning);
+        texts << shown(option);
     }
-    return meanings;
+    return texts;
 }
+
+/// The word of what was chosen from the list, in any language, or typed as a word. What is no choice stays as
+/// it is: the operation says which choices there are.
+QString word_of(const operation::ChoiceKind& choice, const QString& given) {
+    const auto found = std::ranges::find_if(choice.options, [&](const auto& option) {
+        return given == to_qt(option.word) || given == shown(option) || given == to_qt(option.meaning);
+    });
+    return found == choice.options.end() ? given : to_qt(found->word);
+}
+
+/// A list whose values are texts or the words of the console, never places in the list: a stage 61 must not
+/// be read as the sixty-second choice, nor 10 as the eleventh.
+class ChoiceParameter : public QgsProcessingParameterEnum {
+  public:
+    ChoiceParameter(const QString& name, const QString& label, const operation::ChoiceKind& kind,
+                    const QVariant& chosen, bool optional)
+        : QgsProcessingParameterEnum(name, label, options_shown(kind), false, chosen, optional, true) {}
+
+    QgsProcessingParameterDefinition* clone() const override { return new ChoiceParameter(*this); }
+    bool checkValueIsAcceptable(const QVariant& value, QgsProcessingContext*) const override {
+        return value.isValid() ? value.canConvert<QString>() && !value.toString().isEmpty()
+                               : (flags() & optional_flag) != 0;
+    }
+};
 
 // One overload a kind: leaving one out does not compile.
 struct Maker {
@@ -72,19 +99,24 @@ struct Maker {
                                                                 optional);
     }
     Definition operator()(const operation::ChoiceKind& kind) const {
-        const auto chosen = static_cast<int>(option_words(kind).indexOf(to_qt(parameter.default_text)));
-        return std::make_unique<QgsProcessingParameterEnum>(name, label_of(parameter), option_meanings(kind),
-                                                            false, chosen < 0 ? QVariant() : QVariant(chosen),
-                                                            optional);
+        const auto chosen = std::ranges::find(kind.options, parameter.default_text, &Option::word);
+        return std::make_unique<ChoiceParameter>(
+            name, label_of(parameter), kind,
+            chosen == kind.options.end() ? QVariant() : QVariant(shown(*chosen)), optional);
     }
     Definition operator()(const operation::TextKind&) const {
         return std::make_unique<QgsProcessingParameterString>(name, label_of(parameter),
                                                               default_of(parameter), false, optional);
     }
+    // Offered by the dialog only: a script that forgets the book must not write into the one looked at last.
     Definition operator()(const operation::BookKind&) const {
-        return std::make_unique<QgsProcessingParameterFile>(
+        auto made = std::make_unique<QgsProcessingParameterFile>(
             name, label_of(parameter), file_behaviour, QString(), default_of(parameter), optional,
             QCoreApplication::translate("pipward::desktop", "Orchard books (*.gpkg);;All files (*)"));
+        if (const QString book = current_book(); !book.isEmpty()) {
+            made->setGuiDefaultValueOverride(book);
+        }
+        return made;
     }
     Definition operator()(const operation::NewBookKind&) const {
         return std::make_unique<QgsProcessingParameterFileDestination>(
@@ -141,7 +173,7 @@ struct Reader {
         return day_text(P::parameterAsDateTime(definition, values, context).date());
     }
     QString operator()(const operation::ChoiceKind& kind) const {
-        return option_words(kind).value(P::parameterAsEnum(definition, values, context));
+        return word_of(kind, values.value(definition->name(), definition->defaultValue()).toString());
     }
     QString operator()(const operation::TextKind&) const {
         return P::parameterAsString(definition, values, context);

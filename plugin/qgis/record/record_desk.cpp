@@ -4,6 +4,7 @@
 #include <qgsapplication.h>
 #include <qgstaskmanager.h>
 
+#include <QFileInfo>
 #include <memory>
 
 #include "panel/table_view.h"
@@ -29,7 +30,7 @@ void RecordDesk::run(const QString& words, std::function<void()> work, std::func
 
 void RecordDesk::open_tree(const QString& book, const QString& label) {
     book_ = book;
-    form_->show_tree(label);
+    form_->show_tree(book, label);
     read_book_for_form();
 }
 
@@ -80,7 +81,7 @@ void RecordDesk::finish_adding(const QString& book, const book::Entry& entry, co
     form_->show_findings(added.findings);
     read_book_for_form();
     emit book_changed(book);
-    emit recorded(entry_text(entry));
+    emit recorded(tr("%1 (%2)").arg(entry_text(entry), QFileInfo(book).fileName()));
     if (const auto line = entry_findings_line(added.findings, Level::warning); !line.isEmpty()) {
         emit warned(line);
     }

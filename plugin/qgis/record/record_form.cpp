@@ -2,11 +2,13 @@
 #include "record/record_form.h"
 
 #include <QDateEdit>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include "panel/table_view.h"
 #include "record/field_widgets.h"
 #include "record/finding_text.h"
 #include "record/record_fields.h"
@@ -22,7 +24,7 @@ Day day_of(const QDate& date) {
 
 RecordForm::RecordForm(QWidget* parent) : QWidget(parent) {
     build();
-    show_tree({});
+    show_tree({}, {});
 }
 
 void RecordForm::build() {
@@ -37,6 +39,7 @@ void RecordForm::build() {
     day_ = new QDateEdit(QDate::currentDate());
     day_->setObjectName(QStringLiteral("pipward_record_day"));
     day_->setCalendarPopup(true);
+    day_->setDisplayFormat(typed_date_format());
     day_->setMaximumDate(QDate::currentDate());
     pages_ = new QTabWidget;
     pages_->setObjectName(QStringLiteral("pipward_record_pages"));
@@ -49,7 +52,7 @@ void RecordForm::build() {
     findings_->setObjectName(QStringLiteral("pipward_record_findings"));
 
     auto* day_row = new QHBoxLayout;
-    auto* day_label = new QLabel(tr("Day"));
+    auto* day_label = new QLabel(tr("Date"));
     day_label->setBuddy(day_);
     day_row->addWidget(day_label);
     day_row->addWidget(day_, 1);
@@ -70,7 +73,8 @@ void RecordForm::build() {
     });
 }
 
-void RecordForm::show_tree(const QString& label) {
+void RecordForm::show_tree(const QString& book, const QString& label) {
+    book_name_ = QFileInfo(book).fileName();
     tree_ = label;
     orchard_.reset();
     title_->setText(label.isEmpty() ? tr("No tree") : tr("Tree %1").arg(label));
@@ -92,7 +96,8 @@ void RecordForm::offer_choices() {
     }
     const auto day = day_of(day_->date());
     const auto choices = choices_for(*orchard_, from_qt(tree_), day);
-    subtitle_->setText(choices.accession.isEmpty() ? tr("of no known accession") : choices.accession);
+    const QString accession = choices.accession.isEmpty() ? tr("of no known accession") : choices.accession;
+    subtitle_->setText(QStringLiteral("%1 · %2").arg(accession, book_name_));
     pollination_->offer(*orchard_, choices, day);
     harvest_->offer(choices);
     set_busy(false);

@@ -25,8 +25,8 @@ class RecordForm : public QWidget {
   public:
     explicit RecordForm(QWidget* parent = nullptr);
 
-    /// Shows another tree; the choices come with show_book().
-    void show_tree(const QString& label);
+    /// Shows another tree, and of which book it is; the choices come with show_book().
+    void show_tree(const QString& book, const QString& label);
     /// What the book holds, for the value lists.
     void show_book(std::shared_ptr<const Orchard> orchard);
     void show_findings(const Findings& findings);
@@ -47,6 +47,7 @@ class RecordForm : public QWidget {
     void offer_choices();
     void give();
 
+    QString book_name_;
     QString tree_;
     std::shared_ptr<const Orchard> orchard_;
     QLabel* title_ = nullptr;

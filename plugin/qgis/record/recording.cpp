@@ -28,9 +28,9 @@ QString menu() {
     return QStringLiteral("Pipward");
 }
 
-class Noting : public QObject {
+class RecordingAtTrees : public Recording {
   public:
-    explicit Noting(QgisInterface& desktop)
+    explicit RecordingAtTrees(QgisInterface& desktop)
         : desktop_(desktop),
           form_(new RecordForm),
           desk_(*form_),
@@ -45,7 +45,7 @@ class Noting : public QObject {
         connect_desk();
     }
 
-    ~Noting() override {
+    ~RecordingAtTrees() override {
         desktop_.mapCanvas()->unsetMapTool(&tool_);
         for (auto* action : {start_, undo_, redo_}) {
             desktop_.removePluginMenu(menu(), action);
@@ -57,8 +57,13 @@ class Noting : public QObject {
             delete dock_;
         }
     }
-    Noting(const Noting&) = delete;
-    Noting& operator=(const Noting&) = delete;
+    RecordingAtTrees(const RecordingAtTrees&) = delete;
+    RecordingAtTrees& operator=(const RecordingAtTrees&) = delete;
+
+    void open_tree(const QString& book, const QString& label) override {
+        desk_.open_tree(book, label);
+        show_dock();
+    }
 
   private:
     void add_dock() {
@@ -91,10 +96,7 @@ class Noting : public QObject {
     }
 
     void connect_desk() {
-        connect(&tool_, &TreeTool::tree_clicked, this, [this](const QString& book, const QString& label) {
-            desk_.open_tree(book, label);
-            show_dock();
-        });
+        connect(&tool_, &TreeTool::tree_clicked, this, &RecordingAtTrees::open_tree);
         connect(&tool_, &TreeTool::nothing_there, this,
                 [this](const QString& why) { tell(why, Qgis::MessageLevel::Info); });
         connect(&desk_, &RecordDesk::recorded, this, [this](const QString& what) { tell_with_undo(what); });
@@ -107,6 +109,7 @@ class Noting : public QObject {
             tell(RecordDesk::tr("Undone: %1").arg(what), Qgis::MessageLevel::Info);
         });
         connect(&desk_, &RecordDesk::book_changed, this, &reload_layers_of);
+        connect(&desk_, &RecordDesk::book_changed, this, &Recording::book_changed);
         connect(&desk_, &RecordDesk::history_changed, this, [this] { offer_history(); });
     }
 
@@ -174,8 +177,8 @@ class Noting : public QObject {
 
 }  // namespace
 
-std::unique_ptr<QObject> add_noting(QgisInterface& desktop) {
-    return std::make_unique<Noting>(desktop);
+std::unique_ptr<Recording> add_recording(QgisInterface& desktop) {
+    return std::make_unique<RecordingAtTrees>(desktop);
 }
 
 }  // namespace pipward::desktop

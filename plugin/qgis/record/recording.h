@@ -8,8 +8,18 @@ class QgisInterface;
 
 namespace pipward::desktop {
 
-/// Puts noting into the desktop: the map tool, the dock with the form, the menu's entries. What is returned
-/// owns them all; deleting it takes them back.
-std::unique_ptr<QObject> add_noting(QgisInterface& desktop);
+/// The recording of what is seen or done at trees, as part of the desktop: the map tool, the dock with the
+/// form, the menu's entries. Deleting it takes them back.
+class Recording : public QObject {
+    Q_OBJECT
+  public:
+    /// Opens the form for a tree of a book.
+    virtual void open_tree(const QString& book, const QString& label) = 0;
+
+  signals:
+    void book_changed(const QString& book);
+};
+
+std::unique_ptr<Recording> add_recording(QgisInterface& desktop);
 
 }  // namespace pipward::desktop

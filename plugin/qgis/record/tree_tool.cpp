@@ -10,8 +10,10 @@
 #include <qgsvectorlayer.h>
 #include <qgsvertexmarker.h>
 
+#include <QFileInfo>
 #include <algorithm>
 
+#include "current_book.h"
 #include "record/open_layers.h"
 
 namespace pipward::desktop {
@@ -27,6 +29,23 @@ std::vector<QgsVectorLayer*> shown_trees(const QgsMapCanvas& canvas) {
         if (auto* trees = tree_layer(layer)) {
             layers.push_back(trees);
         }
+    }
+    return layers;
+}
+
+bool is_of(const QgsVectorLayer& layer, const QString& book) {
+    const QString file = QFileInfo(book).canonicalFilePath();
+    return !file.isEmpty() && QFileInfo(book_layer(layer).book).canonicalFilePath() == file;
+}
+
+// Where trees of two books lie on each other, those of the book at work are meant, whichever lies above.
+std::vector<QgsVectorLayer*> meant_trees(const QgsMapCanvas& canvas) {
+    auto layers = shown_trees(canvas);
+    const QString book = current_book();
+    const auto others = std::ranges::stable_partition(
+        layers, [&](const QgsVectorLayer* layer) { return is_of(*layer, book); });
+    if (others.begin() != layers.begin()) {
+        layers.erase(others.begin(), layers.end());
     }
     return layers;
 }
@@ -70,7 +89,7 @@ std::unique_ptr<QgsVertexMarker> make_mark(QgsMapCanvas* canvas, int width) {
 
 std::optional<FoundTree> nearest_tree(const QgsMapCanvas& canvas, const QgsPointXY& place, double reach) {
     std::optional<Nearest> nearest;
-    for (auto* layer : shown_trees(canvas)) {
+    for (auto* layer : meant_trees(canvas)) {
         try {
             look_into(*layer, canvas, place, reach, nearest);
         } catch (const QgsCsException&) {

@@ -12,14 +12,17 @@
 
 #include <QCoreApplication>
 #include <QDockWidget>
+#include <QLabel>
+#include <QLocale>
 #include <QMainWindow>
-
-#include "compat.h"
+#include <utility>
 
 namespace pipward::desktop {
 namespace {
 
 constexpr double days_a_second = 4;
+constexpr int label_margin = 10;
+constexpr double label_growth = 1.8;
 
 QDate day_in(const QgsVectorLayer& layer, const char* column, bool last) {
     const int field = layer.fields().lookupField(QString::fromLatin1(column));
@@ -39,11 +42,23 @@ QgsTemporalNavigationObject* controller_of(QgisInterface& desktop) {
     return qobject_cast<QgsTemporalNavigationObject*>(lent);
 }
 
-// The dock with the buttons to stop, wind and look at a single day.
-void show_controls(QgisInterface& desktop) {
-    if (auto* dock = desktop.mainWindow()->findChild<QDockWidget*>(QStringLiteral("Temporal Controller"))) {
-        dock->show();
-    }
+// The dock with the buttons to wind and look at a single day.
+QDockWidget* controls_of(QgisInterface& desktop) {
+    return desktop.mainWindow()->findChild<QDockWidget*>(QStringLiteral("Temporal Controller"));
+}
+
+QLabel* make_day_label(QWidget* map) {
+    auto* label = new QLabel(map);
+    label->setObjectName(QStringLiteral("pipward_day_shown"));
+    label->setAutoFillBackground(true);
+    label->setMargin(label_margin);
+    label->setAttribute(Qt::WA_TransparentForMouseEvents);
+    QFont font = label->font();
+    font.setBold(true);
+    font.setPointSizeF(label_growth * font.pointSizeF());
+    label->setFont(font);
+    label->move(label_margin, label_margin);
+    return label;
 }
 
 }  // namespace
@@ -69,11 +84,26 @@ QgsDateTimeRange bloom_time_of_project() {
     return {midnight_utc(first), midnight_utc(last.addDays(1)), true, false};
 }
 
-void play_bloom(QgisInterface& desktop) {
+BloomPlayer::BloomPlayer(QgisInterface& desktop, QObject* parent)
+    : QObject(parent), desktop_(desktop), controller_(controller_of(desktop)) {
+    if (controller_ != nullptr) {
+        connect(controller_, &QgsTemporalController::updateTemporalRange, this, &BloomPlayer::show_day);
+        connect(controller_, &QgsTemporalNavigationObject::stateChanged, this, [this](auto state) {
+            if (state == time_stands_still) {
+                look_at_end();
+            }
+        });
+    }
+}
+
+BloomPlayer::~BloomPlayer() {
+    stop();
+}
+
+void BloomPlayer::start() {
     const auto time = bloom_time_of_project();
-    auto* controller = controller_of(desktop);
-    if (time.isInfinite() || controller == nullptr) {
-        desktop.messageBar()->pushMessage(
+    if (time.isInfinite() || controller_ == nullptr) {
+        desktop_.messageBar()->pushMessage(
             QCoreApplication::translate("pipward::desktop", "Season"),
             QCoreApplication::translate("pipward::desktop",
                                         "No layer of bloom windows is on the map. Plan the season, then open "
@@ -81,13 +111,58 @@ void play_bloom(QgisInterface& desktop) {
             Qgis::MessageLevel::Info);
         return;
     }
-    show_controls(desktop);
-    controller->setNavigationMode(animated_time);
-    controller->setTemporalExtents(time);
-    controller->setFrameDuration(QgsInterval(0, 0, 0, 1, 0, 0, 0));
-    controller->setFramesPerSecond(days_a_second);
-    controller->rewindToStart();
-    controller->playForward();
+    auto* controls = controls_of(desktop_);
+    before_ = Before{controller_->navigationMode(),         controller_->temporalExtents(),
+                     controller_->frameDuration(),          controller_->framesPerSecond(),
+                     desktop_.mapCanvas()->temporalRange(), controls != nullptr && controls->isVisible()};
+    if (controls != nullptr) {
+        controls->show();
+    }
+    day_ = make_day_label(desktop_.mapCanvas());
+    controller_->setNavigationMode(animated_time);
+    controller_->setTemporalExtents(time);
+    controller_->setFrameDuration(QgsInterval(0, 0, 0, 1, 0, 0, 0));
+    controller_->setFramesPerSecond(days_a_second);
+    controller_->rewindToStart();
+    emit playing_changed(true);
+    controller_->playForward();
+}
+
+void BloomPlayer::stop() {
+    if (!before_ || controller_ == nullptr) {
+        return;
+    }
+    const Before before = *std::exchange(before_, std::nullopt);
+    controller_->pause();
+    controller_->setFrameDuration(before.frame);
+    controller_->setFramesPerSecond(before.frames_a_second);
+    controller_->setTemporalExtents(before.extents);
+    controller_->setNavigationMode(before.mode);
+    desktop_.mapCanvas()->setTemporalRange(before.shown);
+    if (auto* controls = controls_of(desktop_); controls != nullptr && !before.controls_were_visible) {
+        controls->hide();
+    }
+    delete day_;
+    emit day_shown({});
+    emit playing_changed(false);
+}
+
+void BloomPlayer::show_day(const QgsDateTimeRange& shown) {
+    if (!is_playing() || shown.isInfinite() || day_ == nullptr) {
+        return;
+    }
+    const QDate day = shown.begin().date();
+    day_->setText(QLocale().toString(day, QLocale::LongFormat));
+    day_->adjustSize();
+    day_->show();
+    emit day_shown(day);
+}
+
+// Paused on the way, the day is looked at: only the last one ends the play.
+void BloomPlayer::look_at_end() {
+    if (is_playing() && controller_->currentFrameNumber() + 1 >= controller_->totalFrameCount()) {
+        stop();
+    }
 }
 
 }  // namespace pipward::desktop

@@ -48,6 +48,10 @@
         <source>d MMM yyyy</source>
         <translation>d. MMM yyyy</translation>
     </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
 </context>
 <context>
     <name>pipward::desktop::BloomChart</name>
@@ -133,7 +137,19 @@
     </message>
     <message>
         <source>Orchard</source>
-        <translation>Obstgarten</translation>
+        <translation>Obstanlage</translation>
+    </message>
+    <message>
+        <source>This layer is of no orchard book, and none is chosen in the season panel.</source>
+        <translation>Dieser Layer gehört zu keinem Zuchtbuch, und im Bedienfeld Saison ist keines gewählt.</translation>
+    </message>
+    <message>
+        <source>The orchard book %1 is still being read: try again.</source>
+        <translation>Das Zuchtbuch %1 wird noch gelesen: bitte noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The orchard book %1 cannot be read.</source>
+        <translation>Das Zuchtbuch %1 lässt sich nicht lesen.</translation>
     </message>
 </context>
 <context>
@@ -144,7 +160,7 @@
     </message>
     <message>
         <source>A label, a tag, the code of a cross, &quot;A × B 17&quot;, an accession even if misspelt, row and position, or a word of a remark.</source>
-        <translation>Ein Etikett, ein Anhänger, das Kürzel einer Kreuzung, &quot;A × B 17&quot;, eine Akzession, auch falsch geschrieben, Reihe und Position oder ein Wort aus einer Bemerkung.</translation>
+        <translation>Ein Etikett, ein Anhänger, das Kürzel einer Kreuzung, „A × B 17“, eine Akzession, auch falsch geschrieben, Reihe und Position oder ein Wort aus einer Bemerkung.</translation>
     </message>
     <message>
         <source>Trees found</source>
@@ -243,7 +259,7 @@
     </message>
     <message>
         <source>Save as PDF…</source>
-        <translation>Als PDF sichern…</translation>
+        <translation>Als PDF speichern…</translation>
     </message>
     <message>
         <source>Close</source>
@@ -251,7 +267,7 @@
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation>Als PDF sichern</translation>
+        <translation>Als PDF speichern</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
@@ -266,11 +282,11 @@
     <name>pipward::desktop::Plugin</name>
     <message>
         <source>Orchard map and bloom planner for a fruit breeder</source>
-        <translation>Obstgartenkarte und Blühplaner für die Obstzüchtung</translation>
+        <translation>Obstanlagenkarte und Blühplaner für die Obstzüchtung</translation>
     </message>
     <message>
         <source>Orchard</source>
-        <translation>Obstgarten</translation>
+        <translation>Obstanlage</translation>
     </message>
 </context>
 <context>
@@ -312,7 +328,7 @@
     <name>pipward::desktop::Provider</name>
     <message>
         <source>Pipward: orchard map and bloom planner</source>
-        <translation>Pipward: Obstgartenkarte und Blühplaner</translation>
+        <translation>Pipward: Obstanlagenkarte und Blühplaner</translation>
     </message>
 </context>
 <context>
@@ -377,6 +393,10 @@
         <source>Nothing was written: the layer “%1” is being edited. Save or cancel its edits, then record again.</source>
         <translation>Es wurde nichts geschrieben: Der Layer „%1“ wird gerade bearbeitet. Bitte die Änderungen speichern oder verwerfen, dann erneut erfassen.</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>pipward::desktop::RecordForm</name>
@@ -397,8 +417,8 @@
         <translation>Erfassen</translation>
     </message>
     <message>
-        <source>Day</source>
-        <translation>Tag</translation>
+        <source>Date</source>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>No tree</source>
@@ -501,7 +521,7 @@
     </message>
     <message>
         <source>No book is chosen. Choose the .gpkg file of your orchard.</source>
-        <translation>Es ist kein Buch gewählt. Bitte die .gpkg-Datei des Obstgartens wählen.</translation>
+        <translation>Es ist kein Buch gewählt. Bitte die .gpkg-Datei der Obstanlage wählen.</translation>
     </message>
     <message>
         <source>No plan was made.</source>
@@ -518,6 +538,30 @@
     <message>
         <source>Plays the bloom on the map, one day per step.</source>
         <translation>Spielt die Blüte auf der Karte ab, ein Tag je Schritt.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stops playing and shows the map as it was.</source>
+        <translation>Hält an und zeigt die Karte wie zuvor.</translation>
+    </message>
+    <message>
+        <source>There is no such file: %1</source>
+        <translation>Diese Datei gibt es nicht: %1</translation>
+    </message>
+    <message>
+        <source>Reading the book</source>
+        <translation>Das Buch wird gelesen</translation>
+    </message>
+    <message>
+        <source>The plan in the book, as of %1.</source>
+        <translation>Der Plan im Buch, Stichtag %1.</translation>
+    </message>
+    <message>
+        <source>%1 may not be written: the plan is shown here and stands nowhere else.</source>
+        <translation>%1 darf nicht geschrieben werden: Der Plan wird nur hier gezeigt und steht sonst nirgends.</translation>
     </message>
 </context>
 <context>
@@ -641,6 +685,14 @@
         <source>Draws its ancestors and its descendants.</source>
         <translation>Zeichnet Vorfahren und Nachkommen.</translation>
     </message>
+    <message>
+        <source>Record</source>
+        <translation>Erfassen</translation>
+    </message>
+    <message>
+        <source>Records what is seen or done at this tree.</source>
+        <translation>Erfasst, was an diesem Baum zu sehen ist oder getan wird.</translation>
+    </message>
 </context>
 <context>
     <name>pipward::desktop::TreeLocator</name>
@@ -708,31 +760,31 @@
     </message>
     <message>
         <source>101.6 x 50.8 mm, 2 x 5 on Letter</source>
-        <translation>101,6 x 50,8 mm, 2 x 5 auf Letter</translation>
+        <translation>101,6 × 50,8 mm, 2 × 5 auf Letter</translation>
     </message>
     <message>
         <source>105 x 74 mm, 2 x 4 on A4</source>
-        <translation>105 x 74 mm, 2 x 4 auf A4</translation>
+        <translation>105 × 74 mm, 2 × 4 auf A4</translation>
     </message>
     <message>
         <source>48.5 x 25.4 mm, 4 x 10 on A4</source>
-        <translation>48,5 x 25,4 mm, 4 x 10 auf A4</translation>
+        <translation>48,5 × 25,4 mm, 4 × 10 auf A4</translation>
     </message>
     <message>
         <source>63.5 x 38.1 mm, 3 x 7 on A4</source>
-        <translation>63,5 x 38,1 mm, 3 x 7 auf A4</translation>
+        <translation>63,5 × 38,1 mm, 3 × 7 auf A4</translation>
     </message>
     <message>
         <source>66.7 x 25.4 mm, 3 x 10 on Letter</source>
-        <translation>66,7 x 25,4 mm, 3 x 10 auf Letter</translation>
+        <translation>66,7 × 25,4 mm, 3 × 10 auf Letter</translation>
     </message>
     <message>
         <source>70 x 37 mm, 3 x 8 on A4</source>
-        <translation>70 x 37 mm, 3 x 8 auf A4</translation>
+        <translation>70 × 37 mm, 3 × 8 auf A4</translation>
     </message>
     <message>
         <source>99.1 x 67.7 mm, 2 x 4 on A4</source>
-        <translation>99,1 x 67,7 mm, 2 x 4 auf A4</translation>
+        <translation>99,1 × 67,7 mm, 2 × 4 auf A4</translation>
     </message>
     <message>
         <source>A hole lies outside of the outline, or in another hole.</source>
@@ -860,7 +912,7 @@
     </message>
     <message>
         <source>Letter, 8.5 x 11 inches</source>
-        <translation>Letter, 8,5 x 11 Zoll</translation>
+        <translation>Letter, 8,5 × 11 Zoll</translation>
     </message>
     <message>
         <source>Letters on tags</source>
@@ -1036,15 +1088,15 @@
     </message>
     <message>
         <source>a roll of 100 x 50 mm labels</source>
-        <translation>eine Rolle mit Etiketten 100 x 50 mm</translation>
+        <translation>eine Rolle mit Etiketten 100 × 50 mm</translation>
     </message>
     <message>
         <source>a roll of 57 x 32 mm labels</source>
-        <translation>eine Rolle mit Etiketten 57 x 32 mm</translation>
+        <translation>eine Rolle mit Etiketten 57 × 32 mm</translation>
     </message>
     <message>
         <source>a roll of 89 x 36 mm labels</source>
-        <translation>eine Rolle mit Etiketten 89 x 36 mm</translation>
+        <translation>eine Rolle mit Etiketten 89 × 36 mm</translation>
     </message>
     <message>
         <source>as in the book</source>
@@ -1369,10 +1421,6 @@
     <message>
         <source>4/12/2026</source>
         <translation>4/12/2026</translation>
-    </message>
-    <message>
-        <source>A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily.</source>
-        <translation>Eine Datei mit täglichen Minima und Maxima: CSV in fast jeder Form oder GHCN-Daily.</translation>
     </message>
     <message>
         <source>A subtitle for the sheet.</source>
@@ -1804,7 +1852,7 @@
     </message>
     <message>
         <source>Amount</source>
-        <translation>Wert des Ansatzes</translation>
+        <translation>Bedarfswert</translation>
     </message>
     <message>
         <source>Keep until</source>
@@ -1823,20 +1871,8 @@
         <translation>Letzter Tag</translation>
     </message>
     <message>
-        <source>Last day on which the seed parent can be pollinated.</source>
-        <translation>Letzter Tag, an dem die Mutter bestäubt werden kann.</translation>
-    </message>
-    <message>
         <source>Last day to do it.</source>
         <translation>Letzter Tag dafür.</translation>
-    </message>
-    <message>
-        <source>Last safe day at the accepted risk.</source>
-        <translation>Letzter sicherer Tag beim akzeptierten Risiko.</translation>
-    </message>
-    <message>
-        <source>Last safe day to collect at the accepted risk.</source>
-        <translation>Letzter sicherer Tag zum Sammeln beim akzeptierten Risiko.</translation>
     </message>
     <message>
         <source>Lead</source>
@@ -1848,11 +1884,11 @@
     </message>
     <message>
         <source>Number of seasons to fit on, as in a young orchard; all but one where not given.</source>
-        <translation>Zahl der Saisons zur Anpassung, wie in einem jungen Obstgarten; ohne Angabe alle bis auf eine.</translation>
+        <translation>Zahl der Saisons zur Anpassung, wie in einer jungen Obstanlage; ohne Angabe alle bis auf eine.</translation>
     </message>
     <message>
         <source>Fits the chill and heat requirement of each accession to the bloom observations and the temperatures of past seasons. Accessions with few observations are shrunk towards the orchard&apos;s mean; those without any take their parents&apos; or the orchard&apos;s mean.</source>
-        <translation>Schätzt den Kälte- und Wärmebedarf jeder Akzession aus den Blühbeobachtungen und den Temperaturen vergangener Saisons. Akzessionen mit wenigen Beobachtungen werden zum Mittel des Obstgartens hin gezogen; solche ohne Beobachtungen übernehmen das Mittel ihrer Eltern oder des Obstgartens.</translation>
+        <translation>Schätzt den Kälte- und Wärmebedarf jeder Akzession aus den Blühbeobachtungen und den Temperaturen vergangener Saisons. Akzessionen mit wenigen Beobachtungen werden zum Mittel der Obstanlage hin gezogen; solche ohne Beobachtungen übernehmen das Mittel ihrer Eltern oder der Obstanlage.</translation>
     </message>
     <message>
         <source>Level</source>
@@ -1920,7 +1956,7 @@
     </message>
     <message>
         <source>Orchard</source>
-        <translation>Obstgarten</translation>
+        <translation>Obstanlage</translation>
     </message>
     <message>
         <source>Date format</source>
@@ -2236,7 +2272,7 @@
     </message>
     <message>
         <source>The orchard&apos;s name on the sheet; the book&apos;s file name where not given.</source>
-        <translation>Name des Obstgartens auf dem Saisonblatt; ohne Angabe der Dateiname des Buchs.</translation>
+        <translation>Name der Obstanlage auf dem Saisonblatt; ohne Angabe der Dateiname des Buchs.</translation>
     </message>
     <message>
         <source>The outlook in one word.</source>
@@ -2348,7 +2384,7 @@
     </message>
     <message>
         <source>Usable germination</source>
-        <translation>Mindestkeimung</translation>
+        <translation>Mindestkeimfähigkeit</translation>
     </message>
     <message>
         <source>Use from</source>
@@ -2380,7 +2416,7 @@
     </message>
     <message>
         <source>Variance of the sound seeds in a fruit.</source>
-        <translation>Varianz der Zahl gut ausgebildeter Samen in einer Frucht.</translation>
+        <translation>Varianz der Zahl voller Samen in einer Frucht.</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -2468,7 +2504,7 @@
     </message>
     <message>
         <source>Whether its requirement comes from its own observations, from its parents or from the orchard&apos;s mean.</source>
-        <translation>Ob ihr Bedarf aus eigenen Beobachtungen, von den Eltern oder aus dem Mittel des Obstgartens stammt.</translation>
+        <translation>Ob ihr Bedarf aus eigenen Beobachtungen, von den Eltern oder aus dem Mittel der Obstanlage stammt.</translation>
     </message>
     <message>
         <source>Compatibility of the donor&apos;s pollen with the style, by the S-alleles.</source>
@@ -2572,7 +2608,7 @@
     </message>
     <message>
         <source>the one with the best skill in the orchard&apos;s own past seasons</source>
-        <translation>das mit der besten Güte in den vergangenen Saisons des Obstgartens</translation>
+        <translation>das mit der besten Güte in den vergangenen Saisons der Obstanlage</translation>
     </message>
     <message>
         <source>00: dormant: scales closed and dark</source>
@@ -2580,19 +2616,19 @@
     </message>
     <message>
         <source>01: leaf buds begin to swell</source>
-        <translation>01: Blattknospen beginnen zu schwellen</translation>
+        <translation>01: Beginn des Knospenschwellens (Blattknospen)</translation>
     </message>
     <message>
         <source>03: leaf buds swollen: scales light, partly hairy</source>
-        <translation>03: Blattknospen geschwollen: Schuppen hell, teils behaart</translation>
+        <translation>03: Ende des Knospenschwellens: Schuppen hell, teils behaart</translation>
     </message>
     <message>
         <source>07: bud break: first green tips just seen</source>
-        <translation>07: Knospenaufbruch: erste grüne Spitzen eben sichtbar</translation>
+        <translation>07: Knospenaufbruch: erste grüne Blattspitzen gerade sichtbar</translation>
     </message>
     <message>
         <source>09: green leaf tips 5 mm out</source>
-        <translation>09: grüne Blattspitzen 5 mm ausgetreten</translation>
+        <translation>09: grüne Blattspitzen 5 mm über den Schuppen</translation>
     </message>
     <message>
         <source>1 for the best match.</source>
@@ -2600,7 +2636,7 @@
     </message>
     <message>
         <source>10: mouse-ear: green tips 10 mm, leaves parting</source>
-        <translation>10: Mausohr: grüne Spitzen 10 mm, Blätter spreizen sich ab</translation>
+        <translation>10: Mausohrstadium: grüne Blattspitzen 10 mm, erste Blätter spreizen sich ab</translation>
     </message>
     <message>
         <source>11: first leaves open</source>
@@ -2616,7 +2652,7 @@
     </message>
     <message>
         <source>31: shoot growth begins</source>
-        <translation>31: Triebwachstum beginnt</translation>
+        <translation>31: Beginn des Triebwachstums</translation>
     </message>
     <message>
         <source>32: shoots 20 % of final length</source>
@@ -2652,19 +2688,19 @@
     </message>
     <message>
         <source>51: flower buds swell</source>
-        <translation>51: Blütenknospen schwellen</translation>
+        <translation>51: Knospenschwellen (Blütenknospen)</translation>
     </message>
     <message>
         <source>52: flower buds swollen</source>
-        <translation>52: Blütenknospen geschwollen</translation>
+        <translation>52: Ende des Knospenschwellens (Blütenknospen)</translation>
     </message>
     <message>
         <source>53: bud burst: green tips around the flowers seen</source>
-        <translation>53: Knospenaufbruch: grüne Spitzen um die Blüten sichtbar</translation>
+        <translation>53: Knospenaufbruch: grüne Blattspitzen, die die Blüten umhüllen, sichtbar</translation>
     </message>
     <message>
         <source>54: mouse-ear on the flower bud</source>
-        <translation>54: Mausohr an der Blütenknospe</translation>
+        <translation>54: Mausohrstadium an der Blütenknospe</translation>
     </message>
     <message>
         <source>55: flower buds visible, still closed</source>
@@ -2672,19 +2708,19 @@
     </message>
     <message>
         <source>56: green bud: flowers parting, closed</source>
-        <translation>56: Grünknospe: Blüten trennen sich, geschlossen</translation>
+        <translation>56: Grünknospenstadium: einzelne Blüten trennen sich, noch geschlossen</translation>
     </message>
     <message>
         <source>57: pink bud: petals just seen</source>
-        <translation>57: Rotknospe: Blütenblätter eben sichtbar</translation>
+        <translation>57: Rotknospenstadium: Blütenblätter gerade sichtbar</translation>
     </message>
     <message>
         <source>59: balloon: most flowers are hollow balls</source>
-        <translation>59: Ballonstadium: die meisten Blüten sind hohle Bälle</translation>
+        <translation>59: Ballonstadium: die meisten Blüten als geschlossener Ballon</translation>
     </message>
     <message>
         <source>60: first flowers open</source>
-        <translation>60: erste Blüten offen</translation>
+        <translation>60: Blühbeginn: erste Blüten offen</translation>
     </message>
     <message>
         <source>61: about 10 % of flowers open</source>
@@ -2708,7 +2744,7 @@
     </message>
     <message>
         <source>67: fading: most petals fallen</source>
-        <translation>67: abblühend: die meisten Blütenblätter abgefallen</translation>
+        <translation>67: abgehende Blüte: die meisten Blütenblätter abgefallen</translation>
     </message>
     <message>
         <source>69: end of bloom: all petals fallen</source>
@@ -2716,7 +2752,7 @@
     </message>
     <message>
         <source>71: fruit to 10 mm, first drop</source>
-        <translation>71: Früchte bis 10 mm, erster Fruchtfall</translation>
+        <translation>71: Früchte bis 10 mm, Nachblütefall</translation>
     </message>
     <message>
         <source>72: fruit to 20 mm</source>
@@ -2724,7 +2760,7 @@
     </message>
     <message>
         <source>73: second fruit drop</source>
-        <translation>73: zweiter Fruchtfall</translation>
+        <translation>73: zweiter Fruchtfall (Junifall)</translation>
     </message>
     <message>
         <source>74: fruit to 40 mm, still upright</source>
@@ -2752,43 +2788,43 @@
     </message>
     <message>
         <source>81: ripening begins: first colour</source>
-        <translation>81: Reifebeginn: erste Ausfärbung</translation>
+        <translation>81: Beginn der Fruchtreife: erste Ausfärbung</translation>
     </message>
     <message>
         <source>85: colour deepens</source>
-        <translation>85: Ausfärbung nimmt zu</translation>
+        <translation>85: fortgeschrittene Fruchtreife: Ausfärbung nimmt zu</translation>
     </message>
     <message>
         <source>87: ripe for picking</source>
-        <translation>87: pflückreif</translation>
+        <translation>87: Pflückreife</translation>
     </message>
     <message>
         <source>89: ripe for eating</source>
-        <translation>89: genussreif</translation>
+        <translation>89: Genussreife</translation>
     </message>
     <message>
         <source>91: shoot growth ended, leaves green</source>
-        <translation>91: Triebwachstum beendet, Laub grün</translation>
+        <translation>91: Triebwachstum abgeschlossen, Laub noch grün</translation>
     </message>
     <message>
         <source>92: leaves begin to turn</source>
-        <translation>92: Laub beginnt sich zu verfärben</translation>
+        <translation>92: Beginn der Laubverfärbung</translation>
     </message>
     <message>
         <source>93: leaf fall begins</source>
-        <translation>93: Blattfall beginnt</translation>
+        <translation>93: Beginn des Blattfalls</translation>
     </message>
     <message>
         <source>95: half the leaves turned or fallen</source>
-        <translation>95: Hälfte des Laubs verfärbt oder abgefallen</translation>
+        <translation>95: Hälfte der Blätter verfärbt oder abgefallen</translation>
     </message>
     <message>
         <source>97: all leaves fallen</source>
-        <translation>97: alle Blätter abgefallen</translation>
+        <translation>97: Ende des Blattfalls</translation>
     </message>
     <message>
         <source>99: harvested and stored</source>
-        <translation>99: geerntet und eingelagert</translation>
+        <translation>99: Erntegut, eingelagert</translation>
     </message>
     <message>
         <source>A geo: URI, which opens on a telephone&apos;s map (RFC 5870).</source>
@@ -3056,7 +3092,7 @@
     </message>
     <message>
         <source>The part of the orchard.</source>
-        <translation>Der Teil des Obstgartens.</translation>
+        <translation>Der Teil der Obstanlage.</translation>
     </message>
     <message>
         <source>Position in the row.</source>
@@ -3152,7 +3188,7 @@
     </message>
     <message>
         <source>Records the fruit harvested from a tagged branch and, once it is cut, the seed in it. It is checked against the book first: fruit comes after its pollination, is no more than the flowers pollinated, and its seed must have had time to ripen.</source>
-        <translation>Erfasst die von einem Ast mit Anhänger geernteten Früchte und, sobald sie aufgeschnitten sind, die Samen darin. Wird zuerst am Buch geprüft: Früchte kommen nach ihrer Bestäubung, sind nicht mehr als die bestäubten Blüten, und ihre Samen müssen Zeit zum Reifen gehabt haben.</translation>
+        <translation>Erfasst die von einem Zweig mit Anhänger geernteten Früchte und, sobald sie aufgeschnitten sind, die Samen darin. Wird zuerst am Buch geprüft: Früchte kommen nach ihrer Bestäubung, sind nicht mehr als die bestäubten Blüten, und ihre Samen müssen Zeit zum Reifen gehabt haben.</translation>
     </message>
     <message>
         <source>Records the BBCH stage of a tree, or of an accession as a whole. The observation is checked against the book first: an unknown tree, a date in the future, a stage that goes back.</source>
@@ -3240,7 +3276,7 @@
     </message>
     <message>
         <source>orchard mean</source>
-        <translation>Mittel des Obstgartens</translation>
+        <translation>Mittel der Obstanlage</translation>
     </message>
     <message>
         <source>own observations</source>
@@ -3408,7 +3444,7 @@
     </message>
     <message>
         <source>Coordinate system of the points</source>
-        <translation>Koordinatensystem der Punkte</translation>
+        <translation>Koordinatenbezugssystem der Punkte</translation>
     </message>
     <message>
         <source>Decided</source>
@@ -3559,10 +3595,6 @@
         <translation>Breite und Länge der eigenen Position, wie in 48.1340,9.3010.</translation>
     </message>
     <message>
-        <source>Latitude of the first</source>
-        <translation>Breite der ersten</translation>
-    </message>
-    <message>
         <source>Lay rows</source>
         <translation>Reihen anlegen</translation>
     </message>
@@ -3581,10 +3613,6 @@
     <message>
         <source>Length</source>
         <translation>Länge</translation>
-    </message>
-    <message>
-        <source>Longitude of the first</source>
-        <translation>Länge der ersten</translation>
     </message>
     <message>
         <source>Number trees</source>
@@ -3848,7 +3876,7 @@
     </message>
     <message>
         <source>Two or more, east (longitude) first, as in &quot;522400 5331200, 522440 5331210&quot;, or well-known text; in the direction of the numbering.</source>
-        <translation>Zwei oder mehr, Ost (Länge) zuerst, wie in &quot;522400 5331200, 522440 5331210&quot;, oder Well-known Text; in Richtung der Zählung.</translation>
+        <translation>Zwei oder mehr, Ost (Länge) zuerst, wie in „522400 5331200, 522440 5331210“, oder Well-known Text; in Richtung der Zählung.</translation>
     </message>
     <message>
         <source>Walk</source>
@@ -4123,12 +4151,8 @@
         <translation>Ein Zweig von {} hätte bis {} geschnitten werden müssen.</translation>
     </message>
     <message>
-        <source>A probability of 80 % means: in 8 of 10 springs like this one, viable, compatible pollen is available while the stigmas are receptive. Fruit set and seed are counted in addition: the flower numbers assume that {} pollinated flowers set fruit, {} seeds per fruit and that {} seeds become seedlings, and reach the wanted number in {} springs. A last safe day has a risk of {:.0f} % of being too late.</source>
-        <translation>Eine Wahrscheinlichkeit von 80 % heißt: In 8 von 10 Frühjahren wie diesem ist keimfähiger, verträglicher Pollen verfügbar, solange die Narben empfängnisfähig sind. Fruchtansatz und Samen kommen hinzu: Die Blütenzahlen setzen voraus, dass {} bestäubten Blüten Frucht ansetzen, {} Samen je Frucht reifen und {} Samen zu Sämlingen werden, und erreichen die gewünschte Zahl in {} Frühjahren. Ein letzter sicherer Tag hat ein Risiko von {} %, dass es zu spät ist.</translation>
-    </message>
-    <message>
         <source>A day in the future of {} cannot have been observed.</source>
-        <translation>Ein Tag nach {} kann noch nicht beobachtet worden sein.</translation>
+        <translation>Ein Tag nach dem {} kann noch nicht beobachtet worden sein.</translation>
     </message>
     <message>
         <source>An estimate: no bloom observations of {}.</source>
@@ -4172,7 +4196,7 @@
     </message>
     <message>
         <source>A tripod on firm ground, never the top steps, three points of contact, the pollen kit not in the climbing hand. Stay down in wind and near wires.</source>
-        <translation>Eine dreibeinige Leiter auf festem Boden, nie die obersten Stufen, drei Punkte mit Halt, den Pollen nicht in der Hand, die beim Steigen hält. Bei Wind und nahe an Leitungen unten bleiben.</translation>
+        <translation>Eine dreibeinige Leiter auf festem Boden, nie die obersten Stufen, immer drei Kontaktpunkte, das Bestäubungszeug nicht in der Hand, die beim Steigen hält. Bei Wind und nahe an Leitungen unten bleiben.</translation>
     </message>
     <message>
         <source>A view stands where the table should be.</source>
@@ -4312,7 +4336,7 @@
     </message>
     <message>
         <source>Bag closed clusters before the first flower opens (not before {} in 9 springs in 10).</source>
-        <translation>Geschlossene Büschel eintüten, bevor sich die erste Blüte öffnet (in 9 von 10 Frühjahren nicht vor {}).</translation>
+        <translation>Geschlossene Blütenbüschel eintüten, bevor sich die erste Blüte öffnet (in 9 von 10 Frühjahren nicht vor {}).</translation>
     </message>
     <message>
         <source>Bag the blossom of {}</source>
@@ -4403,16 +4427,8 @@
         <translation>Kalenderjahr der Blüte.</translation>
     </message>
     <message>
-        <source>Can be done now</source>
-        <translation>Jetzt möglich</translation>
-    </message>
-    <message>
         <source>Check host, port, database name, user and password, and that PostGIS is there.</source>
         <translation>Rechner, Port, Datenbankname, Benutzer und Passwort prüfen, und ob PostGIS vorhanden ist.</translation>
-    </message>
-    <message>
-        <source>Check it with book-check.</source>
-        <translation>Mit book-check prüfen.</translation>
     </message>
     <message>
         <source>Check its temperatures: perhaps they are in degrees Fahrenheit or of another place; then import them again.</source>
@@ -4544,11 +4560,11 @@
     </message>
     <message>
         <source>Codes run from {} to {}, with gaps; the nearest are {} and {}.</source>
-        <translation>Die Codes gehen von {} bis {}, mit Lücken; die nächsten sind {} und {}.</translation>
+        <translation>Die Kürzel gehen von {} bis {}, mit Lücken; die nächsten sind {} und {}.</translation>
     </message>
     <message>
         <source>Codes run from {} to {}, with gaps; the nearest is {}.</source>
-        <translation>Die Codes gehen von {} bis {}, mit Lücken; der nächste ist {}.</translation>
+        <translation>Die Kürzel gehen von {} bis {}, mit Lücken; das nächste ist {}.</translation>
     </message>
     <message>
         <source>Stratified to</source>
@@ -4564,7 +4580,7 @@
     </message>
     <message>
         <source>Correct a position, or give the older tree its day of removal.</source>
-        <translation>Eine Position berichtigen oder beim älteren Baum den Datum der Rodung eintragen.</translation>
+        <translation>Eine Position berichtigen oder beim älteren Baum das Datum der Rodung eintragen.</translation>
     </message>
     <message>
         <source>Correct it (there is: {}), or let add-block make it.</source>
@@ -4936,7 +4952,7 @@
     </message>
     <message>
         <source>First flowers may be open since {}: bag only clusters that are still closed.</source>
-        <translation>Blühbeginn können seit {} offen sein: Nur Büschel eintüten, die noch geschlossen sind.</translation>
+        <translation>Erste Blüten können seit {} offen sein: Nur noch geschlossene Blütenbüschel eintüten.</translation>
     </message>
     <message>
         <source>Fitting the requirements</source>
@@ -4988,7 +5004,7 @@
     </message>
     <message>
         <source>From {} to {} at {}: {:.1f} chill portions, {:.0f} growing degree hours.</source>
-        <translation>Von {} bis {} an {}: {} Kälteportionen, {} Wachstumsgradstunden.</translation>
+        <translation>Von {} bis {} an der Station {}: {} Kälteportionen, {} Wachstumsgradstunden.</translation>
     </message>
     <message>
         <source>Fruit</source>
@@ -5001,10 +5017,6 @@
     <message>
         <source>Full bloom is over by the model (since {}) but no observation of this spring says so.</source>
         <translation>Nach dem Modell ist die Vollblüte vorbei (seit {}), aber keine Beobachtung dieses Frühjahrs sagt es.</translation>
-    </message>
-    <message>
-        <source>GHCN-Daily in its long form: elements TMIN and TMAX in tenths of a degree Celsius, as that form has it. Station in the file: {}.</source>
-        <translation>GHCN-Daily in der langen Form: Elemente TMIN und TMAX in Zehntelgrad Celsius, wie es diese Form vorsieht. Station in der Datei: {}.</translation>
     </message>
     <message>
         <source>Collect at balloon stage by {}, dry for a day or two, store in {} until {}: about {} should germinate then.</source>
@@ -5044,7 +5056,7 @@
     </message>
     <message>
         <source>Give a base below the upper threshold.</source>
-        <translation>Eine Basistemperatur unter der Kappung angeben.</translation>
+        <translation>Eine Basistemperatur unter der oberen Schwelle angeben.</translation>
     </message>
     <message>
         <source>Give a first row that ends in a number, as in 1 or B01.</source>
@@ -5064,7 +5076,7 @@
     </message>
     <message>
         <source>Give a position in the orchard or at its gate.</source>
-        <translation>Eine Position im Obstgarten oder an seinem Tor angeben.</translation>
+        <translation>Eine Position in der Obstanlage oder an ihrem Tor angeben.</translation>
     </message>
     <message>
         <source>Give a part of the tree&apos;s record with search, or a position with at.</source>
@@ -5336,7 +5348,7 @@
     </message>
     <message>
         <source>In {} of the calculated springs it is too cold for seed set.</source>
-        <translation>In {} der gerechneten Frühjahre ist es zu kalt für Samenansatz.</translation>
+        <translation>In {} der berechneten Frühjahre ist es für den Samenansatz zu kalt.</translation>
     </message>
     <message>
         <source>Is the next tree of this row to the {} {}?</source>
@@ -5424,7 +5436,7 @@
     </message>
     <message>
         <source>Its number is left open: {}.</source>
-        <translation>Die Nummer bleibt offen: {}.</translation>
+        <translation>Seine Nummer bleibt offen: {}.</translation>
     </message>
     <message>
         <source>Jan</source>
@@ -5440,7 +5452,7 @@
     </message>
     <message>
         <source>Store in</source>
-        <translation>Lagern</translation>
+        <translation>Lagern in</translation>
     </message>
     <message>
         <source>Keep one of the two.</source>
@@ -5561,10 +5573,6 @@
     <message>
         <source>Make a book with book-new and copy these layers into its tables.</source>
         <translation>Mit book-new ein Buch anlegen und diese Layer in seine Tabellen kopieren.</translation>
-    </message>
-    <message>
-        <source>Make a book with book-new.</source>
-        <translation>Mit book-new ein Buch anlegen.</translation>
     </message>
     <message>
         <source>Make a new book with book-new and copy the tables into it.</source>
@@ -5696,7 +5704,7 @@
     </message>
     <message>
         <source>Name of the block, as it is called.</source>
-        <translation>Name des Quartiers, wie man es nennt.</translation>
+        <translation>Name des Quartiers, wie es genannt wird.</translation>
     </message>
     <message>
         <source>Name of the station.</source>
@@ -5752,11 +5760,11 @@
     </message>
     <message>
         <source>No bloom observations of its own or of its parents: forecast at the orchard&apos;s mean.</source>
-        <translation>Keine eigenen Blühbeobachtungen und keine der Eltern: vorhergesagt nach dem Mittel des Obstgartens.</translation>
+        <translation>Keine eigenen Blühbeobachtungen und keine der Eltern: vorhergesagt nach dem Mittel der Obstanlage.</translation>
     </message>
     <message>
         <source>No bloom observations of its own: forecast between its one known parent and the orchard&apos;s mean.</source>
-        <translation>Keine eigenen Blühbeobachtungen: vorhergesagt zwischen dem einen bekannten Elter und dem Mittel des Obstgartens.</translation>
+        <translation>Keine eigenen Blühbeobachtungen: vorhergesagt zwischen dem einen bekannten Elter und dem Mittel der Obstanlage.</translation>
     </message>
     <message>
         <source>No bloom observations of its own: forecast between its parents.</source>
@@ -5820,7 +5828,7 @@
     </message>
     <message>
         <source>No orchard&apos;s air is this cold or hot; the day is left out.</source>
-        <translation>So kalt oder heiß ist die Luft in keinem Obstgarten; der Tag wird ausgelassen.</translation>
+        <translation>So kalt oder heiß ist die Luft in keiner Obstanlage; der Tag wird ausgelassen.</translation>
     </message>
     <message>
         <source>No past season is complete, so nothing can replace the days to come.</source>
@@ -5860,11 +5868,11 @@
     </message>
     <message>
         <source>No usable bloom observations ({}): their bloom is forecast at the orchard&apos;s mean.</source>
-        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird nach dem Mittel des Obstgartens vorhergesagt.</translation>
+        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird nach dem Mittel der Obstanlage vorhergesagt.</translation>
     </message>
     <message>
         <source>No usable bloom observations ({}): their bloom is forecast between their one known parent&apos;s and the orchard&apos;s mean.</source>
-        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird zwischen der des einen bekannten Elters und dem Mittel des Obstgartens vorhergesagt.</translation>
+        <translation>Keine brauchbaren Blühbeobachtungen ({}): Die Blüte wird zwischen der des einen bekannten Elters und dem Mittel der Obstanlage vorhergesagt.</translation>
     </message>
     <message>
         <source>No usable bloom observations ({}): their bloom is forecast between their parents&apos;.</source>
@@ -5940,7 +5948,7 @@
     </message>
     <message>
         <source>Nothing was changed. Check that there is room on the disk and that the file is intact (book-check).</source>
-        <translation>Es wurde nichts geändert. Prüfen, ob Platz auf der Platte ist und ob die Datei heil ist (book-check).</translation>
+        <translation>Es wurde nichts geändert. Prüfen, ob Platz auf der Platte ist und ob die Datei unbeschädigt ist (book-check).</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
@@ -6088,7 +6096,7 @@
     </message>
     <message>
         <source>Placed by</source>
-        <translation>Lage durch</translation>
+        <translation>Herkunft der Lage</translation>
     </message>
     <message>
         <source>Plan the season first.</source>
@@ -6156,7 +6164,7 @@
     </message>
     <message>
         <source>Priority</source>
-        <translation>Vorrang</translation>
+        <translation>Priorität</translation>
     </message>
     <message>
         <source>Protected parents.</source>
@@ -6216,7 +6224,7 @@
     </message>
     <message>
         <source>Rename that table.</source>
-        <translation>Jene Tabelle umbenennen.</translation>
+        <translation>Diese Tabelle umbenennen.</translation>
     </message>
     <message>
         <source>Rename the blend.</source>
@@ -6316,7 +6324,7 @@
     </message>
     <message>
         <source>Check on the map whether trees of different rows overlap.</source>
-        <translation>Prüfen, ob sich auf der Karte Bäume verschiedener Reihen im Weg stehen.</translation>
+        <translation>Auf der Karte prüfen, ob sich Bäume verschiedener Reihen überlagern.</translation>
     </message>
     <message>
         <source>Seed lots</source>
@@ -6368,7 +6376,7 @@
     </message>
     <message>
         <source>Short code of the cross, as on tags.</source>
-        <translation>Kurzes Kürzel der Kreuzung, wie auf Anhängern.</translation>
+        <translation>Kürzel der Kreuzung, wie auf Anhängern.</translation>
     </message>
     <message>
         <source>Shorten it, and keep the rest in a remark.</source>
@@ -6452,7 +6460,7 @@
     </message>
     <message>
         <source>Station {} has no temperatures on {}, and sums cannot leap over it.</source>
-        <translation>Station {} hat am {} keine Temperaturen, und Summen können darüber nicht hinwegspringen.</translation>
+        <translation>Der Station {} fehlen die Temperaturen am {}; darüber hinweg lässt sich nicht summieren.</translation>
     </message>
     <message>
         <source>Station {} has no temperatures.</source>
@@ -6732,7 +6740,7 @@
     </message>
     <message>
         <source>The day lies in the future of {}.</source>
-        <translation>Der Tag liegt nach {}, in der Zukunft.</translation>
+        <translation>Der Tag liegt nach dem {}, in der Zukunft.</translation>
     </message>
     <message>
         <source>The day of planting lies in the future.</source>
@@ -6861,10 +6869,6 @@
     <message>
         <source>The last safe day is in bold. See the cross below for another way before giving it up.</source>
         <translation>Der letzte sichere Tag ist fett gedruckt. Bei der Kreuzung weiter unten nach einem anderen Weg sehen, bevor sie aufgegeben wird.</translation>
-    </message>
-    <message>
-        <source>The last {} day(s) to {} have no temperatures.</source>
-        <translation>Den letzten {} Tagen bis {} fehlen Temperaturen.</translation>
     </message>
     <message>
         <source>The latest are: {}.</source>
@@ -7000,7 +7004,7 @@
     </message>
     <message>
         <source>The observation lies in the future of {}; it is not used.</source>
-        <translation>Die Beobachtung liegt nach {}, in der Zukunft; sie wird nicht verwendet.</translation>
+        <translation>Die Beobachtung liegt nach dem {}, in der Zukunft; sie wird nicht verwendet.</translation>
     </message>
     <message>
         <source>The observation names neither a tree nor an accession.</source>
@@ -7056,7 +7060,7 @@
     </message>
     <message>
         <source>The plan is made without kinship.</source>
-        <translation>Der Plan entsteht ohne Verwandtschaft.</translation>
+        <translation>Der Plan entsteht ohne Angaben zur Verwandtschaft.</translation>
     </message>
     <message>
         <source>The product&apos;s label, your own authority, local codes and licensed or trained people come before anything on this page.</source>
@@ -7496,7 +7500,7 @@
     </message>
     <message>
         <source>Tools.</source>
-        <translation>Werkzeug.</translation>
+        <translation>Werkzeuge.</translation>
     </message>
     <message>
         <source>Trait score</source>
@@ -7659,10 +7663,6 @@
         <translation>Bei bekanntem Wetter der Saison lagen Vorhersagen vergangener Saisons in {} auf 3 Tage und in {} auf 5 Tage richtig; der mittlere Fehler war {} Tage.</translation>
     </message>
     <message>
-        <source>Within seven days</source>
-        <translation>Innerhalb von sieben Tagen</translation>
-    </message>
-    <message>
         <source>Work at the seed parents</source>
         <translation>Arbeit an den Mutterbäumen</translation>
     </message>
@@ -7812,7 +7812,7 @@
     </message>
     <message>
         <source>a seedling chosen and kept by grafting</source>
-        <translation>ein ausgelesener, durch Veredeln erhaltener Sämling</translation>
+        <translation>ein ausgelesener, durch Veredelung vermehrter Sämling</translation>
     </message>
     <message>
         <source>a single seedling</source>
@@ -7868,7 +7868,7 @@
     </message>
     <message>
         <source>all leaves fallen</source>
-        <translation>alle Blätter abgefallen</translation>
+        <translation>Ende des Blattfalls</translation>
     </message>
     <message>
         <source>and {} more in the tables below</source>
@@ -7924,7 +7924,7 @@
     </message>
     <message>
         <source>balloon: most flowers are hollow balls</source>
-        <translation>Ballonstadium: die meisten Blüten sind hohle Kugeln</translation>
+        <translation>Ballonstadium: die meisten Blüten als geschlossener Ballon</translation>
     </message>
     <message>
         <source>between row {} and row {} of block {}</source>
@@ -7956,19 +7956,19 @@
     </message>
     <message>
         <source>from one parent and the orchard</source>
-        <translation>von einem Elter und dem Obstgarten</translation>
+        <translation>von einem Elter und der Obstanlage</translation>
     </message>
     <message>
         <source>from the orchard&apos;s mean</source>
-        <translation>vom Mittel des Obstgartens</translation>
+        <translation>vom Mittel der Obstanlage</translation>
     </message>
     <message>
         <source>bud break: first green tips just seen</source>
-        <translation>Knospenaufbruch: erste grüne Spitzen eben sichtbar</translation>
+        <translation>Knospenaufbruch: erste grüne Blattspitzen gerade sichtbar</translation>
     </message>
     <message>
         <source>bud burst: green tips around the flowers seen</source>
-        <translation>Knospenaufbruch: grüne Spitzen um die Blüten sichtbar</translation>
+        <translation>Knospenaufbruch: grüne Blattspitzen, die die Blüten umhüllen, sichtbar</translation>
     </message>
     <message>
         <source>chill first, then heat</source>
@@ -8000,7 +8000,7 @@
     </message>
     <message>
         <source>colour deepens</source>
-        <translation>Farbe wird kräftiger</translation>
+        <translation>fortgeschrittene Fruchtreife: Ausfärbung nimmt zu</translation>
     </message>
     <message>
         <source>computed</source>
@@ -8104,7 +8104,7 @@
     </message>
     <message>
         <source>dormant: scales closed and dark</source>
-        <translation>Winterruhe: Schuppen geschlossen und dunkel</translation>
+        <translation>Knospenruhe: Schuppen geschlossen und dunkel</translation>
     </message>
     <message>
         <source>drawn on a map or picture</source>
@@ -8140,7 +8140,7 @@
     </message>
     <message>
         <source>end of bloom: all petals fallen</source>
-        <translation>Blühende: alle Blütenblätter gefallen</translation>
+        <translation>Blühende: alle Blütenblätter abgefallen</translation>
     </message>
     <message>
         <source>error</source>
@@ -8152,19 +8152,19 @@
     </message>
     <message>
         <source>fading: most petals fallen</source>
-        <translation>Abblüte: die meisten Blütenblätter gefallen</translation>
+        <translation>abgehende Blüte: die meisten Blütenblätter abgefallen</translation>
     </message>
     <message>
         <source>first flowers open</source>
-        <translation>erste Blüten offen</translation>
+        <translation>Blühbeginn: erste Blüten offen</translation>
     </message>
     <message>
         <source>first leaves full size</source>
-        <translation>erste Blätter voll entfaltet</translation>
+        <translation>erste Blätter voll ausgewachsen</translation>
     </message>
     <message>
         <source>first leaves open</source>
-        <translation>erste Blätter offen</translation>
+        <translation>erste Blätter entfaltet</translation>
     </message>
     <message>
         <source>first position</source>
@@ -8172,11 +8172,11 @@
     </message>
     <message>
         <source>flower buds swell</source>
-        <translation>Blütenknospen schwellen</translation>
+        <translation>Knospenschwellen (Blütenknospen)</translation>
     </message>
     <message>
         <source>flower buds swollen</source>
-        <translation>Blütenknospen geschwollen</translation>
+        <translation>Ende des Knospenschwellens (Blütenknospen)</translation>
     </message>
     <message>
         <source>flower buds visible, still closed</source>
@@ -8232,11 +8232,11 @@
     </message>
     <message>
         <source>fruit half of final size</source>
-        <translation>Früchte halb so groß wie am Ende</translation>
+        <translation>Früchte halb ausgewachsen</translation>
     </message>
     <message>
         <source>fruit to 10 mm, first drop</source>
-        <translation>Früchte bis 10 mm, erster Fruchtfall</translation>
+        <translation>Früchte bis 10 mm, Nachblütefall</translation>
     </message>
     <message>
         <source>fruit to 20 mm</source>
@@ -8260,7 +8260,7 @@
     </message>
     <message>
         <source>full bloom: half or more open, first petals fall</source>
-        <translation>Vollblüte: die Hälfte oder mehr offen, erste Blütenblätter fallen</translation>
+        <translation>Vollblüte: mindestens die Hälfte offen, erste Blütenblätter fallen</translation>
     </message>
     <message>
         <source>fully compatible</source>
@@ -8300,11 +8300,11 @@
     </message>
     <message>
         <source>green bud: flowers parting, closed</source>
-        <translation>Grünknospe: Blüten lösen sich voneinander, geschlossen</translation>
+        <translation>Grünknospenstadium: einzelne Blüten trennen sich, noch geschlossen</translation>
     </message>
     <message>
         <source>green leaf tips 5 mm out</source>
-        <translation>grüne Blattspitzen 5 mm weit heraus</translation>
+        <translation>grüne Blattspitzen 5 mm über den Schuppen</translation>
     </message>
     <message>
         <source>h</source>
@@ -8312,7 +8312,7 @@
     </message>
     <message>
         <source>half the leaves turned or fallen</source>
-        <translation>die Hälfte der Blätter verfärbt oder abgefallen</translation>
+        <translation>Hälfte der Blätter verfärbt oder abgefallen</translation>
     </message>
     <message>
         <source>semi-compatible</source>
@@ -8320,7 +8320,7 @@
     </message>
     <message>
         <source>harvested and stored</source>
-        <translation>geerntet und gelagert</translation>
+        <translation>Erntegut, eingelagert</translation>
     </message>
     <message>
         <source>heat above 4 °C</source>
@@ -8396,19 +8396,19 @@
     </message>
     <message>
         <source>leaf buds begin to swell</source>
-        <translation>Blattknospen beginnen zu schwellen</translation>
+        <translation>Beginn des Knospenschwellens (Blattknospen)</translation>
     </message>
     <message>
         <source>leaf buds swollen: scales light, partly hairy</source>
-        <translation>Blattknospen geschwollen: Schuppen hell, teils behaart</translation>
+        <translation>Ende des Knospenschwellens: Schuppen hell, teils behaart</translation>
     </message>
     <message>
         <source>leaf fall begins</source>
-        <translation>Blattfall beginnt</translation>
+        <translation>Beginn des Blattfalls</translation>
     </message>
     <message>
         <source>leaves begin to turn</source>
-        <translation>Blätter beginnen sich zu verfärben</translation>
+        <translation>Beginn der Laubverfärbung</translation>
     </message>
     <message>
         <source>line</source>
@@ -8448,7 +8448,7 @@
     </message>
     <message>
         <source>more leaves open, not full size</source>
-        <translation>weitere Blätter offen, noch nicht voll entfaltet</translation>
+        <translation>weitere Blätter entfaltet, noch nicht voll ausgewachsen</translation>
     </message>
     <message>
         <source>more than one position is possible</source>
@@ -8460,7 +8460,7 @@
     </message>
     <message>
         <source>mouse-ear: green tips 10 mm, leaves parting</source>
-        <translation>Mausohrstadium: grüne Spitzen 10 mm, Blätter spreizen sich</translation>
+        <translation>Mausohrstadium: grüne Blattspitzen 10 mm, erste Blätter spreizen sich ab</translation>
     </message>
     <message>
         <source>name</source>
@@ -8572,7 +8572,7 @@
     </message>
     <message>
         <source>pink bud: petals just seen</source>
-        <translation>Rotknospe: Blütenblätter eben sichtbar</translation>
+        <translation>Rotknospenstadium: Blütenblätter gerade sichtbar</translation>
     </message>
     <message>
         <source>location {}</source>
@@ -8580,7 +8580,7 @@
     </message>
     <message>
         <source>placed by</source>
-        <translation>Lage durch</translation>
+        <translation>Herkunft der Lage</translation>
     </message>
     <message>
         <source>planted on</source>
@@ -8644,7 +8644,7 @@
     </message>
     <message>
         <source>priority</source>
-        <translation>Vorrang</translation>
+        <translation>Priorität</translation>
     </message>
     <message>
         <source>protected until</source>
@@ -8676,15 +8676,15 @@
     </message>
     <message>
         <source>ripe for eating</source>
-        <translation>genussreif</translation>
+        <translation>Genussreife</translation>
     </message>
     <message>
         <source>ripe for picking</source>
-        <translation>pflückreif</translation>
+        <translation>Pflückreife</translation>
     </message>
     <message>
         <source>ripening begins: first colour</source>
-        <translation>Reife beginnt: erste Farbe</translation>
+        <translation>Beginn der Fruchtreife: erste Ausfärbung</translation>
     </message>
     <message>
         <source>rootstock</source>
@@ -8716,7 +8716,7 @@
     </message>
     <message>
         <source>second fruit drop</source>
-        <translation>zweiter Fruchtfall</translation>
+        <translation>zweiter Fruchtfall (Junifall)</translation>
     </message>
     <message>
         <source>seed</source>
@@ -8764,11 +8764,11 @@
     </message>
     <message>
         <source>shoot growth begins</source>
-        <translation>Triebwachstum beginnt</translation>
+        <translation>Beginn des Triebwachstums</translation>
     </message>
     <message>
         <source>shoot growth ended, leaves green</source>
-        <translation>Triebwachstum beendet, Blätter grün</translation>
+        <translation>Triebwachstum abgeschlossen, Laub noch grün</translation>
     </message>
     <message>
         <source>shoots 20 % of final length</source>
@@ -9040,15 +9040,11 @@
     </message>
     <message>
         <source>{} (from the orchard&apos;s mean)</source>
-        <translation>{} (vom Mittel des Obstgartens)</translation>
+        <translation>{} (vom Mittel der Obstanlage)</translation>
     </message>
     <message>
         <source>{} ({})</source>
         <translation>{} ({})</translation>
-    </message>
-    <message>
-        <source>Missed</source>
-        <translation>Verpasst</translation>
     </message>
     <message>
         <source>nothing that must be done today</source>
@@ -9219,16 +9215,12 @@
         <translation>{} Kreuzungen: {}.</translation>
     </message>
     <message>
-        <source>{} day(s) with only one of the two extremes were left out.</source>
-        <translation>{} Tage mit nur einem der beiden Extreme wurden ausgelassen.</translation>
-    </message>
-    <message>
         <source>{} days</source>
         <translation>{} Tage</translation>
     </message>
     <message>
         <source>{} days in the future of {} cannot have been observed.</source>
-        <translation>{} Tage nach {} können noch nicht beobachtet worden sein.</translation>
+        <translation>{} Tage nach dem {} können noch nicht beobachtet worden sein.</translation>
     </message>
     <message>
         <source>{} days need {} hourly readings.</source>
@@ -9339,16 +9331,8 @@
         <translation>{} ist {} und liegt außerhalb der Grenzen.</translation>
     </message>
     <message>
-        <source>{} line(s) without a reading were left out, the first here.</source>
-        <translation>{} Zeilen ohne Messwert wurden ausgelassen, die erste hier.</translation>
-    </message>
-    <message>
         <source>{} m above the sea</source>
         <translation>{} m über dem Meer</translation>
-    </message>
-    <message>
-        <source>{} missing day(s) in short gaps were filled from their neighbours.</source>
-        <translation>{} fehlende Tage in kurzen Lücken wurden aus ihren Nachbarn gefüllt.</translation>
     </message>
     <message>
         <source>{} more</source>
@@ -9465,10 +9449,6 @@
     <message>
         <source>{} trees, {:.0f} m walk</source>
         <translation>{} Bäume, {} m Rundgang</translation>
-    </message>
-    <message>
-        <source>{} value(s) that failed a quality check of the file&apos;s keeper were rejected.</source>
-        <translation>{} Werte, die eine Qualitätsprüfung des Herausgebers der Datei nicht bestanden, wurden verworfen.</translation>
     </message>
     <message>
         <source>{} warnings</source>
@@ -9776,7 +9756,7 @@
     </message>
     <message>
         <source>A label of {:.1f} x {:.1f} mm is too small to print on.</source>
-        <translation>Ein Etikett von {} x {} mm ist zu klein zum Bedrucken.</translation>
+        <translation>Ein Etikett von {} × {} mm ist zu klein zum Bedrucken.</translation>
     </message>
     <message>
         <source>A map at 1:{} on 1 page.</source>
@@ -9788,7 +9768,7 @@
     </message>
     <message>
         <source>A new accession, but its name is very similar to &quot;{}&quot;.</source>
-        <translation>Eine neue Akzession, aber ihr Name ist &quot;{}&quot; sehr ähnlich.</translation>
+        <translation>Eine neue Akzession, aber ihr Name ist „{}“ sehr ähnlich.</translation>
     </message>
     <message>
         <source>A number of seedlings cannot be read.</source>
@@ -9896,7 +9876,7 @@
     </message>
     <message>
         <source>Transformed from {} to {} by &quot;{}&quot;.</source>
-        <translation>Von {} nach {} transformiert mit &quot;{}&quot;.</translation>
+        <translation>Von {} nach {} transformiert mit „{}“.</translation>
     </message>
     <message>
         <source>Check tree</source>
@@ -10087,10 +10067,6 @@
         <translation>Bestäubte Blüten</translation>
     </message>
     <message>
-        <source>Flowers, fruits or seeds that it counted.</source>
-        <translation>Blüten, Früchte oder Samen, die gezählt wurden.</translation>
-    </message>
-    <message>
         <source>Follows every cross from the flowers pollinated to the seedlings standing, with the next task and what is late; shows the seed in stock and the orchard&apos;s own figures.</source>
         <translation>Verfolgt jede Kreuzung von den bestäubten Blüten bis zu den stehenden Sämlingen, mit der nächsten Arbeit und allem Verspäteten; zeigt den Saatgutbestand und die eigenen Zahlen.</translation>
     </message>
@@ -10168,7 +10144,7 @@
     </message>
     <message>
         <source>If that difference is real, about {} seeds in each would show it with a power of 80 %.</source>
-        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Partie mit einer Power von 80 %.</translation>
+        <translation>Ist der Unterschied echt, zeigten ihn etwa {} Samen je Partie mit einer Teststärke von 80 %.</translation>
     </message>
     <message>
         <source>If they are the same, keep one; else make them more different.</source>
@@ -10212,15 +10188,15 @@
     </message>
     <message>
         <source>It is imported without a geometry; draw it in the book.</source>
-        <translation>Es wird ohne Geometrie importiert; im Buch zeichnen.</translation>
+        <translation>Es wird ohne Geometrie importiert; im Buch nachzeichnen.</translation>
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of the book only by capitals or spaces.</source>
-        <translation>Es unterscheidet sich von &quot;{}&quot; im Buch nur durch Großschreibung oder Leerzeichen.</translation>
+        <translation>Es unterscheidet sich von „{}“ im Buch nur durch Großschreibung oder Leerzeichen.</translation>
     </message>
     <message>
         <source>It differs from &quot;{}&quot; of {} only by capitals or spaces.</source>
-        <translation>Es unterscheidet sich von &quot;{}&quot; in {} nur durch Großschreibung oder Leerzeichen.</translation>
+        <translation>Es unterscheidet sich von „{}“ in {} nur durch Großschreibung oder Leerzeichen.</translation>
     </message>
     <message>
         <source>It has no label.</source>
@@ -10268,7 +10244,7 @@
     </message>
     <message>
         <source>It must be at least {:.0f} x {:.0f} mm.</source>
-        <translation>Nötig sind mindestens {} x {} mm.</translation>
+        <translation>Nötig sind mindestens {} × {} mm.</translation>
     </message>
     <message>
         <source>It needs a header, then lines such as 2026-12-01 06:00,3.5.</source>
@@ -10300,7 +10276,7 @@
     </message>
     <message>
         <source>Its code.</source>
-        <translation>Ihr Code.</translation>
+        <translation>Ihr Kürzel.</translation>
     </message>
     <message>
         <source>Its fields are listed in the table of fields.</source>
@@ -10387,10 +10363,6 @@
         <translation>Eine andere Saison nennen oder zuerst die Kreuzungen eintragen.</translation>
     </message>
     <message>
-        <source>Name crosses as in the table of crosses.</source>
-        <translation>Kreuzungen wie in der Tabelle der Kreuzungen nennen.</translation>
-    </message>
-    <message>
         <source>Name it as in the trees&apos; remarks, without the word planting.</source>
         <translation>Wie in den Bemerkungen der Bäume nennen, ohne das Wort planting.</translation>
     </message>
@@ -10456,7 +10428,7 @@
     </message>
     <message>
         <source>Of the tree.</source>
-        <translation>Des Baumes.</translation>
+        <translation>Des Baums.</translation>
     </message>
     <message>
         <source>Number of them not removed.</source>
@@ -10468,7 +10440,7 @@
     </message>
     <message>
         <source>Of {} the book says &quot;{}&quot;.</source>
-        <translation>Zu {} steht im Buch &quot;{}&quot;.</translation>
+        <translation>Zu {} steht im Buch „{}“.</translation>
     </message>
     <message>
         <source>Once or twice; unknown where none are in the book.</source>
@@ -10664,7 +10636,7 @@
     </message>
     <message>
         <source>Seeds per treatment to show a difference of this size with a power of 80 %.</source>
-        <translation>Samen je Behandlung, um einen Unterschied dieser Größe mit einer Power von 80 % zu zeigen.</translation>
+        <translation>Samen je Behandlung, um einen Unterschied dieser Größe mit einer Teststärke von 80 % zu zeigen.</translation>
     </message>
     <message>
         <source>Seeds in them.</source>
@@ -10763,10 +10735,6 @@
         <translation>Die Pflanzung dieses Namens im Ganzen wieder aus dem Buch nehmen.</translation>
     </message>
     <message>
-        <source>Test stored pollen of {}</source>
-        <translation>Gelagerten Pollen von {} prüfen</translation>
-    </message>
-    <message>
         <source>Unit of the figures.</source>
         <translation>Einheit der Werte.</translation>
     </message>
@@ -10815,10 +10783,6 @@
         <translation>Das Buch hat keine Akzession dieses Namens; {} Bäume nennen sie.</translation>
     </message>
     <message>
-        <source>The book has no cross {}.</source>
-        <translation>Das Buch hat keine Kreuzung {}.</translation>
-    </message>
-    <message>
         <source>The book has no crosses of the season {}.</source>
         <translation>Das Buch hat keine Kreuzungen aus der Saison {}.</translation>
     </message>
@@ -10832,11 +10796,11 @@
     </message>
     <message>
         <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in 1 feature.</source>
-        <translation>Das Buch schreibt es &quot;{}&quot;: nur Großbuchstaben oder Leerzeichen weichen ab, in 1 Objekt.</translation>
+        <translation>Das Buch schreibt es „{}“: nur Großbuchstaben oder Leerzeichen weichen ab, in 1 Objekt.</translation>
     </message>
     <message>
         <source>The book writes it &quot;{}&quot;: only capitals or spaces differ, in {} features.</source>
-        <translation>Das Buch schreibt es &quot;{}&quot;: nur Großbuchstaben oder Leerzeichen weichen ab, in {} Objekten.</translation>
+        <translation>Das Buch schreibt es „{}“: nur Großbuchstaben oder Leerzeichen weichen ab, in {} Objekten.</translation>
     </message>
     <message>
         <source>The book&apos;s value stays; correct it there if it is wrong.</source>
@@ -10848,7 +10812,7 @@
     </message>
     <message>
         <source>The calendar&apos;s name; the book&apos;s file name where not given.</source>
-        <translation>Der Name des Kalenders; der Dateiname des Buches, wo keiner gegeben ist.</translation>
+        <translation>Der Name des Kalenders; ohne Angabe der Dateiname des Buchs.</translation>
     </message>
     <message>
         <source>The modules of the QR code are smaller than {:.2f} mm: many readers will not read it, and printers of 300 dots per inch smear it.</source>
@@ -10860,7 +10824,7 @@
     </message>
     <message>
         <source>The font {} is not on this machine: another takes its place, and text is wider or narrower than it should be.</source>
-        <translation>Die Schrift {} ist auf diesem Rechner nicht vorhanden: eine andere tritt an ihre Stelle, und der Text wird breiter oder schmaler, als er sein sollte.</translation>
+        <translation>Die Schrift {} ist auf diesem Rechner nicht vorhanden: Eine andere tritt an ihre Stelle, und der Text wird breiter oder schmaler, als er sein sollte.</translation>
     </message>
     <message>
         <source>The handbook&apos;s figures, this orchard&apos;s own and those used.</source>
@@ -10868,7 +10832,7 @@
     </message>
     <message>
         <source>The heights of {} points are above the ellipsoid, not above sea level: some ten metres more or less in most places.</source>
-        <translation>Die Höhen von {} Punkten zählen ab dem Ellipsoid, nicht ab dem Meer: das macht an den meisten Orten einige zehn Meter mehr oder weniger aus.</translation>
+        <translation>Die Höhen von {} Punkten sind Höhen über dem Ellipsoid, nicht über dem Meer: Das macht an den meisten Orten einige zehn Meter mehr oder weniger aus.</translation>
     </message>
     <message>
         <source>The label has invisible characters; on paper they are blanks or question marks, in the code they are unchanged.</source>
@@ -11052,7 +11016,7 @@
     </message>
     <message>
         <source>The text is too long for a QR code: it has none.</source>
-        <translation>Der Text ist zu lang für einen QR-Code: es gibt keinen.</translation>
+        <translation>Der Text ist zu lang für einen QR-Code: Er bleibt ohne.</translation>
     </message>
     <message>
         <source>The tree has no geographic position: its code has its label instead.</source>
@@ -11215,10 +11179,6 @@
         <translation>Behandlung; leer, wo keine.</translation>
     </message>
     <message>
-        <source>When it was made.</source>
-        <translation>Als es angelegt wurde.</translation>
-    </message>
-    <message>
         <source>Where</source>
         <translation>Wo</translation>
     </message>
@@ -11272,7 +11232,7 @@
     </message>
     <message>
         <source>Write them all in one format; best as in 2026-04-12.</source>
-        <translation>Alle gleich schreiben; am besten wie in 2026-04-12.</translation>
+        <translation>Alle in einer Form schreiben; am besten wie in 2026-04-12.</translation>
     </message>
     <message>
         <source>Write them as 24-01=12; 24-02=8, or 24-01 for all.</source>
@@ -11400,7 +11360,7 @@
     </message>
     <message>
         <source>{} &quot;{}&quot;, not &quot;{}&quot;</source>
-        <translation>{} &quot;{}&quot;, nicht &quot;{}&quot;</translation>
+        <translation>{} „{}“, nicht „{}“</translation>
     </message>
     <message>
         <source>{} (blend)</source>
@@ -11436,11 +11396,11 @@
     </message>
     <message>
         <source>{} labels of {:g} x {:g} mm on 1 page.</source>
-        <translation>{} Etiketten zu {} x {} mm auf 1 Seite.</translation>
+        <translation>{} Etiketten zu {} × {} mm auf 1 Seite.</translation>
     </message>
     <message>
         <source>{} labels of {:g} x {:g} mm on {} pages.</source>
-        <translation>{} Etiketten zu {} x {} mm auf {} Seiten.</translation>
+        <translation>{} Etiketten zu {} × {} mm auf {} Seiten.</translation>
     </message>
     <message>
         <source>{} lots in stratification, {} of them ready.</source>
@@ -11544,7 +11504,7 @@
     </message>
     <message>
         <source>1 tagged branch has fruit</source>
-        <translation>1 Ast mit Anhänger trägt Früchte</translation>
+        <translation>1 Zweig mit Anhänger trägt Früchte</translation>
     </message>
     <message>
         <source>3 % at most, gloves and goggles, a dark bottle that can vent; never with bleach, vinegar or metals. Stronger is for trained users.</source>
@@ -11556,7 +11516,7 @@
     </message>
     <message>
         <source>The column &quot;where&quot; is only for orientation; it is not read.</source>
-        <translation>Die Spalte &quot;where&quot; dient nur zur Orientierung; sie wird nicht gelesen.</translation>
+        <translation>Die Spalte „where“ dient nur zur Orientierung; sie wird nicht gelesen.</translation>
     </message>
     <message>
         <source>A cross needs two parents.</source>
@@ -11907,10 +11867,6 @@
         <translation>Abstammung wird gezeichnet</translation>
     </message>
     <message>
-        <source>Draws the pedigree of an accession, ancestors and descendants, as SVG and PDF on one page: the seed parent above the pollen parent, an ancestor that occurs more than once drawn once, blends with their members, unknown parents and sports as such. Writes the pedigree in breeders&apos; notation and lists the expected genetic contribution of each ancestor.</source>
-        <translation>Zeichnet die Abstammung einer Akzession, Vorfahren und Nachkommen, als SVG und PDF auf einer Seite: die Mutter über dem Vater, ein mehrfach vorkommender Vorfahr nur einmal, Pollenmischungen mit ihren Bestandteilen, unbekannte Eltern und Mutanten als solche. Schreibt die Abstammung in der Schreibweise der Züchter und nennt den erwarteten genetischen Anteil jedes Vorfahren.</translation>
-    </message>
-    <message>
         <source>Each of the accessions: how inbred it is itself.</source>
         <translation>Jede der Akzessionen: wie stark sie selbst ingezüchtet ist.</translation>
     </message>
@@ -12056,7 +12012,7 @@
     </message>
     <message>
         <source>From unknown parents: {:.3g} %.</source>
-        <translation>Von unbekannten Eltern: {:.3g} %.</translation>
+        <translation>Von unbekannten Eltern: {} %.</translation>
     </message>
     <message>
         <source>From what to what, where that is limited.</source>
@@ -12220,7 +12176,7 @@
     </message>
     <message>
         <source>In walking order, about {:.0f} m along the alleys.</source>
-        <translation>In der Reihenfolge des Rundgangs, etwa {:.0f} m durch die Fahrgassen.</translation>
+        <translation>In der Reihenfolge des Rundgangs, etwa {} m durch die Fahrgassen.</translation>
     </message>
     <message>
         <source>In walking order, then the indoor work.</source>
@@ -12324,7 +12280,7 @@
     </message>
     <message>
         <source>Pedigree notation</source>
-        <translation>Abstammung in einer Zeile</translation>
+        <translation>Schreibweise der Abstammung</translation>
     </message>
     <message>
         <source>Line of the file.</source>
@@ -12443,10 +12399,6 @@
         <translation>Weder sie noch ihre Eltern haben eingetragene Allele.</translation>
     </message>
     <message>
-        <source>Neither it nor its parents or grandparents were scored.</source>
-        <translation>Weder sie noch ihre Eltern oder Großeltern sind bonitiert.</translation>
-    </message>
-    <message>
         <source>Neither the book nor the file has this parent of {}: it stays unknown.</source>
         <translation>Weder das Buch noch die Datei hat diesen Elter von {}: Er bleibt unbekannt.</translation>
     </message>
@@ -12548,7 +12500,7 @@
     </message>
     <message>
         <source>In a compatible cross, with a mean set of {}, this has a probability of 1 in {:.0f}.</source>
-        <translation>Bei einer verträglichen Kreuzung mit mittlerem Ansatz {} hat das eine Wahrscheinlichkeit von 1 zu {:.0f}.</translation>
+        <translation>Bei einer verträglichen Kreuzung mit mittlerem Ansatz {} hat das eine Wahrscheinlichkeit von 1 zu {}.</translation>
     </message>
     <message>
         <source>Number of days, from the reference date on.</source>
@@ -12592,7 +12544,7 @@
     </message>
     <message>
         <source>Of {} seedlings at least {} should surpass {} with {:.0f} % confidence: the mean of the parents is {:.2f}, {} has {:.2f}.</source>
-        <translation>Von {} Sämlingen sollten mindestens {} besser sein als {}, mit {:.0f} % Sicherheit: Das Mittel der Eltern ist {:.2f}, {} hat {:.2f}.</translation>
+        <translation>Von {} Sämlingen sollten mindestens {} besser sein als {}, mit {} % Sicherheit: Das Mittel der Eltern ist {}, {} hat {}.</translation>
     </message>
     <message>
         <source>On a dwarfing stock about {} years sooner.</source>
@@ -12629,10 +12581,6 @@
     <message>
         <source>One parent is not recorded: assumed to be unrelated to the other.</source>
         <translation>Ein Elter ist nicht eingetragen: Er gilt als nicht verwandt mit dem anderen.</translation>
-    </message>
-    <message>
-        <source>Only these traits, separated by commas; all where none is named.</source>
-        <translation>Nur diese Merkmale, durch Kommas getrennt; ohne Angabe alle.</translation>
     </message>
     <message>
         <source>Traits</source>
@@ -12744,7 +12692,7 @@
     </message>
     <message>
         <source>Positions in the order of planting</source>
-        <translation>Positionen in der Folge des Pflanzens</translation>
+        <translation>Positionen in der Reihenfolge des Pflanzens</translation>
     </message>
     <message>
         <source>Purdy notation</source>
@@ -12832,7 +12780,7 @@
     </message>
     <message>
         <source>Save the sheet as CSV in UTF-8. Then &quot;record-import&quot; with {} shows what would be written.</source>
-        <translation>Den Bogen als CSV in UTF-8 speichern. Dann zeigt &quot;record-import&quot; mit {}, was geschrieben würde.</translation>
+        <translation>Den Bogen als CSV in UTF-8 speichern. Dann zeigt „record-import“ mit {}, was geschrieben würde.</translation>
     </message>
     <message>
         <source>Give date-format if that is wrong.</source>
@@ -12984,7 +12932,7 @@
     </message>
     <message>
         <source>Tagged branches with fruit: those to harvest in walking order, then the others by date.</source>
-        <translation>Äste mit Anhänger und Früchten: zuerst die zu erntenden in der Reihenfolge des Rundgangs, dann die übrigen nach Datum.</translation>
+        <translation>Zweige mit Anhänger und Früchten: zuerst die zu erntenden in der Reihenfolge des Rundgangs, dann die übrigen nach Datum.</translation>
     </message>
     <message>
         <source>Tags</source>
@@ -13136,7 +13084,7 @@
     </message>
     <message>
         <source>The closest are {} and {}, {:.3f}.</source>
-        <translation>Am nächsten sind {} und {}, {:.3f}.</translation>
+        <translation>Am nächsten sind {} und {}, {}.</translation>
     </message>
     <message>
         <source>The column {} is missing.</source>
@@ -13564,7 +13512,7 @@
     </message>
     <message>
         <source>Tags at the branches.</source>
-        <translation>Anhänger an den Ästen.</translation>
+        <translation>Anhänger an den Zweigen.</translation>
     </message>
     <message>
         <source>The repeatability is at least the heritability.</source>
@@ -13640,7 +13588,7 @@
     </message>
     <message>
         <source>When the fruit of every tagged branch can be harvested for its seed: from the tree&apos;s own full bloom, forecast or observed, and the days that its seed needs to ripen, which is often before the fruit is ripe for consumption. The fruit to harvest is listed in walking order, as a sheet to print.</source>
-        <translation>Wann die Früchte an jedem Ast mit Anhänger für ihre Samen geerntet werden können: nach der eigenen Vollblüte des Baums, vorhergesagt oder beobachtet, und den Tagen, die die Samen zum Reifen brauchen, oft vor der Genussreife der Frucht. Was zu ernten ist, steht in der Reihenfolge des Rundgangs, als Liste zum Drucken.</translation>
+        <translation>Wann die Früchte an jedem Zweig mit Anhänger für ihre Samen geerntet werden können: nach der eigenen Vollblüte des Baums, vorhergesagt oder beobachtet, und den Tagen, die die Samen zum Reifen brauchen, oft vor der Genussreife der Frucht. Was zu ernten ist, steht in der Reihenfolge des Rundgangs, als Liste zum Drucken.</translation>
     </message>
     <message>
         <source>Where it was scored itself.</source>
@@ -13776,7 +13724,7 @@
     </message>
     <message>
         <source>Writes the accessions as a CSV file of multi-crop passport descriptors (FAO and Bioversity, V2.1), as genebanks exchange them: name, genus and species, status, parents, first planting. What the standard has no descriptor for, such as S-alleles, stands in REMARKS. The place of collecting is left empty: the orchard is not where a variety was found.</source>
-        <translation>Schreibt die Akzessionen als CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1), wie Genbanken sie austauschen: Name, Gattung und Art, Status, Eltern, erste Pflanzung. Wofür der Standard keinen Deskriptor hat, etwa S-Allele, steht in REMARKS. Der Sammelort bleibt leer: Der Obstgarten ist nicht der Fundort einer Sorte.</translation>
+        <translation>Schreibt die Akzessionen als CSV-Datei mit Multi-Crop-Passdatendeskriptoren (FAO und Bioversity, V2.1), wie Genbanken sie austauschen: Name, Gattung und Art, Status, Eltern, erste Pflanzung. Wofür der Standard keinen Deskriptor hat, etwa S-Allele, steht in REMARKS. Der Sammelort bleibt leer: Die Obstanlage ist nicht der Fundort einer Sorte.</translation>
     </message>
     <message>
         <source>Writing the passports</source>
@@ -13816,7 +13764,7 @@
     </message>
     <message>
         <source>a parent is not diploid: few sound seeds and weak seedlings</source>
-        <translation>ein Elter ist nicht diploid: wenige gesunde Samen und schwache Sämlinge</translation>
+        <translation>ein Elter ist nicht diploid: wenige volle Samen und schwache Sämlinge</translation>
     </message>
     <message>
         <source>as scored</source>
@@ -13876,7 +13824,7 @@
     </message>
     <message>
         <source>fruits, sound and empty seed</source>
-        <translation>Früchte, gesunde und taube Samen</translation>
+        <translation>Früchte, volle und taube Samen</translation>
     </message>
     <message>
         <source>full sibs</source>
@@ -13908,7 +13856,7 @@
     </message>
     <message>
         <source>in the blend, {:.3g} %</source>
-        <translation>in der Pollenmischung, {:.3g} %</translation>
+        <translation>in der Pollenmischung, {} %</translation>
     </message>
     <message>
         <source>its ancestry is not two names</source>
@@ -14052,7 +14000,7 @@
     </message>
     <message>
         <source>the parents&apos; kinship is above {:.3f}</source>
-        <translation>die Verwandtschaft der Eltern liegt über {:.3f}</translation>
+        <translation>die Verwandtschaft der Eltern liegt über {}</translation>
     </message>
     <message>
         <source>the same S-alleles: no seed is to be expected, either way</source>
@@ -14096,7 +14044,7 @@
     </message>
     <message>
         <source>unknown {:.3g} %</source>
-        <translation>unbekannt {:.3g} %</translation>
+        <translation>unbekannt {} %</translation>
     </message>
     <message>
         <source>with {}</source>
@@ -14116,15 +14064,15 @@
     </message>
     <message>
         <source>{:.3g} % of {}</source>
-        <translation>{:.3g} % von {}</translation>
+        <translation>{} % von {}</translation>
     </message>
     <message>
         <source>{:g} or more</source>
-        <translation>{:g} oder mehr</translation>
+        <translation>{} oder mehr</translation>
     </message>
     <message>
         <source>{:g} to {:g}</source>
-        <translation>{:g} bis {:g}</translation>
+        <translation>{} bis {}</translation>
     </message>
     <message>
         <source>{} (needed): {}</source>
@@ -14224,7 +14172,7 @@
     </message>
     <message>
         <source>{} tagged branches have fruit</source>
-        <translation>{} Äste mit Anhänger tragen Früchte</translation>
+        <translation>{} Zweige mit Anhänger tragen Früchte</translation>
     </message>
     <message>
         <source>{} until {}</source>
@@ -14232,19 +14180,19 @@
     </message>
     <message>
         <source>{} {:.3g} (1 tree)</source>
-        <translation>{} {:.3g} (1 Baum)</translation>
+        <translation>{} {} (1 Baum)</translation>
     </message>
     <message>
         <source>{} {:.3g} (blend, by its shares)</source>
-        <translation>{} {:.3g} (Pollenmischung, nach ihren Anteilen)</translation>
+        <translation>{} {} (Pollenmischung, nach ihren Anteilen)</translation>
     </message>
     <message>
         <source>{} {:.3g} ({} trees)</source>
-        <translation>{} {:.3g} ({} Bäume)</translation>
+        <translation>{} {} ({} Bäume)</translation>
     </message>
     <message>
         <source>{} {:.3g}, seen in: {}.</source>
-        <translation>{} {:.3g}, gesehen bei: {}.</translation>
+        <translation>{} {}, gesehen bei: {}.</translation>
     </message>
     <message>
         <source>{} × {}: {}</source>
@@ -14272,7 +14220,7 @@
     </message>
     <message>
         <source>{}: {} scores of {} accessions in {}. Heritability {:.2f} and repeatability {:.2f} are assumptions; the reliabilities depend on them.</source>
-        <translation>{}: {} Bonituren von {} Akzessionen in {}. Erblichkeit {:.2f} und Wiederholbarkeit {:.2f} sind Annahmen; von ihnen hängen die Sicherheiten ab.</translation>
+        <translation>{}: {} Bonituren von {} Akzessionen in {}. Erblichkeit {} und Wiederholbarkeit {} sind Annahmen; von ihnen hängen die Sicherheiten ab.</translation>
     </message>
     <message>
         <source>{}; none is to be harvested yet.</source>
@@ -14280,11 +14228,11 @@
     </message>
     <message>
         <source>{}; {:.0f} m walk.</source>
-        <translation>{}; {:.0f} m Rundgang.</translation>
+        <translation>{}; {} m Rundgang.</translation>
     </message>
     <message>
         <source>{}; {} to harvest, {:.0f} m walk.</source>
-        <translation>{}; {} zu ernten, {:.0f} m Rundgang.</translation>
+        <translation>{}; {} zu ernten, {} m Rundgang.</translation>
     </message>
     <message>
         <source>…: more ancestors are known</source>
@@ -14427,16 +14375,8 @@
         <translation>eine Zahl von {} bis {}</translation>
     </message>
     <message>
-        <source>full</source>
-        <translation>voll verträglich</translation>
-    </message>
-    <message>
         <source>grandchild</source>
         <translation>Enkel</translation>
-    </message>
-    <message>
-        <source>half</source>
-        <translation>halb verträglich</translation>
     </message>
     <message>
         <source>remark</source>
@@ -14460,7 +14400,7 @@
     </message>
     <message>
         <source>Dashed box: no observations of its own, estimated from its parents or the orchard&apos;s mean.</source>
-        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, aus den Eltern oder dem Mittel des Obstgartens geschätzt.</translation>
+        <translation>Gestrichelter Kasten: keine eigenen Beobachtungen, aus den Eltern oder dem Mittel der Obstanlage geschätzt.</translation>
     </message>
     <message>
         <source>On {} of these days stands a temperature that was never measured on earth.</source>
@@ -14488,7 +14428,7 @@
     </message>
     <message>
         <source>The text fits only with an x-height below {:.1f} mm: hard to read.</source>
-        <translation>Der Text passt nur mit einer x-Höhe unter {:.1f} mm: schwer zu lesen.</translation>
+        <translation>Der Text passt nur mit einer x-Höhe unter {} mm: schwer zu lesen.</translation>
     </message>
     <message>
         <source>● own observations, and their number; ○&#xa0;estimated. Seed, pollen: its role in the wanted crosses. Dates on the axis are Mondays.</source>
@@ -14515,22 +14455,6 @@
         <translation>Akzessionen, die gekreuzt werden dürfen, durch Kommas getrennt; ohne Angabe jede Sorte und jeder Zuchtklon mit einem lebenden Baum; alle, wenn das Buch keine Bäume hat.</translation>
     </message>
     <message>
-        <source>All points seem to lie {} position(s) back.</source>
-        <translation>Alle Punkte scheinen um {} Position(en) zurück zu liegen.</translation>
-    </message>
-    <message>
-        <source>All points seem to lie {} position(s) on.</source>
-        <translation>Alle Punkte scheinen um {} Position(en) weiter zu liegen.</translation>
-    </message>
-    <message>
-        <source>All points seem to lie {} row(s) back.</source>
-        <translation>Alle Punkte scheinen um {} Reihe(n) zurück zu liegen.</translation>
-    </message>
-    <message>
-        <source>All points seem to lie {} row(s) on.</source>
-        <translation>Alle Punkte scheinen um {} Reihe(n) weiter zu liegen.</translation>
-    </message>
-    <message>
         <source>Answer</source>
         <translation>Antwort</translation>
     </message>
@@ -14552,7 +14476,7 @@
     </message>
     <message>
         <source>Botanical name, as &quot;Malus domestica&quot; or &quot;Pyrus communis&quot;.</source>
-        <translation>Botanischer Name, etwa &quot;Malus domestica&quot; oder &quot;Pyrus communis&quot;.</translation>
+        <translation>Botanischer Name, etwa „Malus domestica“ oder „Pyrus communis“.</translation>
     </message>
     <message>
         <source>Brier score</source>
@@ -14592,7 +14516,7 @@
     </message>
     <message>
         <source>Code on the tag at the branch; further passes on the branch have the same.</source>
-        <translation>Kürzel auf dem Anhänger am Ast; weitere Durchgänge am selben Ast haben dasselbe.</translation>
+        <translation>Kürzel auf dem Anhänger am Zweig; weitere Durchgänge am selben Zweig haben dasselbe.</translation>
     </message>
     <message>
         <source>Complete a row</source>
@@ -14620,7 +14544,7 @@
     </message>
     <message>
         <source>Correct tree and cross, or give the branch another tag.</source>
-        <translation>Baum und Kreuzung berichtigen oder dem Ast einen anderen Anhänger geben.</translation>
+        <translation>Baum und Kreuzung berichtigen oder dem Zweig einen anderen Anhänger geben.</translation>
     </message>
     <message>
         <source>Cross goal</source>
@@ -14908,7 +14832,7 @@
     </message>
     <message>
         <source>Nothing tells the branch.</source>
-        <translation>Nichts sagt, welcher Ast es ist.</translation>
+        <translation>Nichts sagt, welcher Zweig es ist.</translation>
     </message>
     <message>
         <source>Number of chromosome sets.</source>
@@ -14980,7 +14904,7 @@
     </message>
     <message>
         <source>Record a second pass on its own day, or give another branch another tag.</source>
-        <translation>Einen zweiten Durchgang unter seinem eigenen Tag erfassen oder einem anderen Ast einen anderen Anhänger geben.</translation>
+        <translation>Einen zweiten Durchgang unter seinem eigenen Tag erfassen oder einem anderen Zweig einen anderen Anhänger geben.</translation>
     </message>
     <message>
         <source>Record accession</source>
@@ -15048,7 +14972,7 @@
     </message>
     <message>
         <source>Records how many fruits hang at a tagged branch after the June drop. Where none is left the tag is done: no harvest is waited for.</source>
-        <translation>Erfasst, wie viele Früchte nach dem Junifall an einem Ast mit Anhänger hängen. Ist keine mehr da, ist der Anhänger erledigt: Eine Ernte wird nicht mehr erwartet.</translation>
+        <translation>Erfasst, wie viele Früchte nach dem Junifall an einem Zweig mit Anhänger hängen. Ist keine mehr da, ist der Anhänger erledigt: Eine Ernte wird nicht mehr erwartet.</translation>
     </message>
     <message>
         <source>Records on which part of the tree a trait is scored: leaf, bloom, fruit or the whole tree. Only scores of flowers and fruit show that a seedling has bloomed.</source>
@@ -15072,7 +14996,7 @@
     </message>
     <message>
         <source>Records the flowers pollinated on a branch, under the tag that is put on it. It is checked against the book first: the tree must be of the cross&apos;s seed parent, the pollen in stock on that day. A second pass over the branch goes under its tag.</source>
-        <translation>Erfasst die an einem Ast bestäubten Blüten unter dem Anhänger, den er bekommt. Wird zuerst am Buch geprüft: Der Baum muss von der Mutter der Kreuzung sein und der Pollen an diesem Tag vorhanden. Ein zweiter Durchgang am selben Ast läuft unter dessen Anhänger.</translation>
+        <translation>Erfasst die an einem Zweig bestäubten Blüten unter dem Anhänger, den er bekommt. Wird zuerst am Buch geprüft: Der Baum muss von der Mutter der Kreuzung sein und der Pollen an diesem Tag vorhanden. Ein zweiter Durchgang am selben Zweig läuft unter dessen Anhänger.</translation>
     </message>
     <message>
         <source>Relative humidity in the store.</source>
@@ -15092,7 +15016,7 @@
     </message>
     <message>
         <source>Self-incompatibility alleles, as &quot;S2 S3&quot;.</source>
-        <translation>Allele der Selbstunverträglichkeit, etwa &quot;S2 S3&quot;.</translation>
+        <translation>Allele der Selbstunverträglichkeit, etwa „S2 S3“.</translation>
     </message>
     <message>
         <source>Share in which it came about.</source>
@@ -15104,7 +15028,7 @@
     </message>
     <message>
         <source>Shows how well each method forecasts bloom in this orchard: every past spring is forecast on days of the calendar from what was known by then and compared with the observations. Besides, every season is left out in turn and forecast from all others.</source>
-        <translation>Zeigt, wie gut jedes Verfahren die Blüte in diesem Obstgarten vorhersagt: Jedes vergangene Frühjahr wird an Tagen des Kalenders aus dem vorhergesagt, was bis dahin bekannt war, und mit den Beobachtungen verglichen. Außerdem wird jede Saison der Reihe nach ausgelassen und aus allen übrigen vorhergesagt.</translation>
+        <translation>Zeigt, wie gut jedes Verfahren die Blüte in dieser Obstanlage vorhersagt: Jedes vergangene Frühjahr wird an Tagen des Kalenders aus dem vorhergesagt, was bis dahin bekannt war, und mit den Beobachtungen verglichen. Außerdem wird jede Saison der Reihe nach ausgelassen und aus allen übrigen vorhergesagt.</translation>
     </message>
     <message>
         <source>Skill of the meeting probabilities</source>
@@ -15236,11 +15160,11 @@
     </message>
     <message>
         <source>The tag at the branch, once it has one.</source>
-        <translation>Der Anhänger am Ast, sobald er einen hat.</translation>
+        <translation>Der Anhänger am Zweig, sobald er einen hat.</translation>
     </message>
     <message>
         <source>The tag hangs at {} for cross {}: a pass on another branch has a tag of its own.</source>
-        <translation>Der Anhänger hängt an {} für Kreuzung {}: Ein Durchgang an einem anderen Ast hat einen eigenen Anhänger.</translation>
+        <translation>Der Anhänger hängt an {} für Kreuzung {}: Ein Durchgang an einem anderen Zweig hat einen eigenen Anhänger.</translation>
     </message>
     <message>
         <source>The tag hangs at {}.</source>
@@ -15264,7 +15188,7 @@
     </message>
     <message>
         <source>The tree of the branch; needed where it has no tag yet.</source>
-        <translation>Der Baum des Astes; nötig, wenn er noch keinen Anhänger hat.</translation>
+        <translation>Der Baum des Zweigs; nötig, wenn er noch keinen Anhänger hat.</translation>
     </message>
     <message>
         <source>The trees stand {:.2f} m apart, or {:.2f} m with others between them.</source>
@@ -15716,11 +15640,659 @@
     </message>
     <message>
         <source>Name crosses by their codes.</source>
-        <translation>Kreuzungen mit ihrem Code nennen.</translation>
+        <translation>Kreuzungen mit ihrem Kürzel nennen.</translation>
     </message>
     <message>
         <source>The book has no cross of this name.</source>
-        <translation>Das Zuchtbuch hat keine Kreuzung dieses Namens.</translation>
+        <translation>Das Buch hat keine Kreuzung dieses Namens.</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Latitude of the first position</source>
+        <translation>Breite der ersten Position</translation>
+    </message>
+    <message>
+        <source>Longitude of the first position</source>
+        <translation>Länge der ersten Position</translation>
+    </message>
+    <message>
+        <source>Seeds of the lot when it was made.</source>
+        <translation>Samen der Partie, als sie angelegt wurde.</translation>
+    </message>
+    <message>
+        <source>Pedigrees</source>
+        <translation>Abstammungen</translation>
+    </message>
+    <message>
+        <source>Overdue</source>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Last safe day is today</source>
+        <translation>Letzter sicherer Tag ist heute</translation>
+    </message>
+    <message>
+        <source>Last safe day within seven days</source>
+        <translation>Letzter sicherer Tag innerhalb von sieben Tagen</translation>
+    </message>
+    <message>
+        <source>Neither {} nor its parents or grandparents were scored.</source>
+        <translation>Weder {} noch deren Eltern oder Großeltern sind bonitiert.</translation>
+    </message>
+    <message>
+        <source>The accession whose ancestor it is.</source>
+        <translation>Die Akzession, deren Vorfahr es ist.</translation>
+    </message>
+    <message>
+        <source>The accession whose descendant it is.</source>
+        <translation>Die Akzession, deren Nachkomme es ist.</translation>
+    </message>
+    <message>
+        <source>The accession whose pedigree it is.</source>
+        <translation>Die Akzession, deren Abstammung es ist.</translation>
+    </message>
+    <message>
+        <source>Draws the pedigree of each accession, ancestors and descendants, on a page of its own, as SVG and PDF: the seed parent above the pollen parent, an ancestor that occurs more than once drawn once, blends with their members, unknown parents and sports as such. Writes the pedigree in breeders&apos; notation and lists the expected genetic contribution of each ancestor.</source>
+        <translation>Zeichnet die Abstammung jeder Akzession, Vorfahren und Nachkommen, auf einer eigenen Seite als SVG und PDF: die Mutter über dem Vater, ein mehrfach vorkommender Vorfahr nur einmal, Pollenmischungen mit ihren Bestandteilen, unbekannte Eltern und Mutanten als solche. Schreibt die Abstammung in der Schreibweise der Züchter und nennt den erwarteten genetischen Anteil jedes Vorfahren.</translation>
+    </message>
+    <message>
+        <source>Only these traits, separated by commas; all that were scored where left out.</source>
+        <translation>Nur diese Merkmale, durch Kommas getrennt; ohne Angabe alle bonitierten.</translation>
+    </message>
+    <message>
+        <source>1 missing day was filled from its neighbours.</source>
+        <translation>1 fehlender Tag wurde aus seinen Nachbarn gefüllt.</translation>
+    </message>
+    <message>
+        <source>{} missing days in short gaps were filled from their neighbours.</source>
+        <translation>{} fehlende Tage in kurzen Lücken wurden aus ihren Nachbarn gefüllt.</translation>
+    </message>
+    <message>
+        <source>The last day, {}, has no temperatures.</source>
+        <translation>Dem letzten Tag, {}, fehlen Temperaturen.</translation>
+    </message>
+    <message>
+        <source>The last {} days, up to {}, have no temperatures.</source>
+        <translation>Den letzten {} Tagen, bis zum {}, fehlen Temperaturen.</translation>
+    </message>
+    <message>
+        <source>1 value that failed a quality check of the file&apos;s keeper was rejected.</source>
+        <translation>1 Wert, der eine Qualitätsprüfung des Herausgebers der Datei nicht bestand, wurde verworfen.</translation>
+    </message>
+    <message>
+        <source>{} values that failed a quality check of the file&apos;s keeper were rejected.</source>
+        <translation>{} Werte, die eine Qualitätsprüfung des Herausgebers der Datei nicht bestanden, wurden verworfen.</translation>
+    </message>
+    <message>
+        <source>1 line without a reading was left out.</source>
+        <translation>1 Zeile ohne Messwert wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{} lines without a reading were left out, the first here.</source>
+        <translation>{} Zeilen ohne Messwert wurden ausgelassen, die erste hier.</translation>
+    </message>
+    <message>
+        <source>1 day with only one of the two extremes was left out.</source>
+        <translation>1 Tag mit nur einem der beiden Extreme wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{} days with only one of the two extremes were left out.</source>
+        <translation>{} Tage mit nur einem der beiden Extreme wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie 1 row on.</source>
+        <translation>Alle Punkte scheinen um 1 Reihe zu weit zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} rows on.</source>
+        <translation>Alle Punkte scheinen um {} Reihen zu weit zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie 1 row back.</source>
+        <translation>Alle Punkte scheinen um 1 Reihe zurück zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} rows back.</source>
+        <translation>Alle Punkte scheinen um {} Reihen zurück zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie 1 position on.</source>
+        <translation>Alle Punkte scheinen um 1 Position zu weit zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} positions on.</source>
+        <translation>Alle Punkte scheinen um {} Positionen zu weit zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie 1 position back.</source>
+        <translation>Alle Punkte scheinen um 1 Position zurück zu liegen.</translation>
+    </message>
+    <message>
+        <source>All points seem to lie {} positions back.</source>
+        <translation>Alle Punkte scheinen um {} Positionen zurück zu liegen.</translation>
+    </message>
+    <message>
+        <source>(median)</source>
+        <translation>(Median)</translation>
+    </message>
+    <message>
+        <source>A book on a server is backed up by the server.</source>
+        <translation>Ein Buch auf einem Server wird vom Server gesichert.</translation>
+    </message>
+    <message>
+        <source>A branch is cut: about {} in water at about 20 °C until the anthers open, then {} of drying. Yields pollen in about {} of cases.</source>
+        <translation>Ein Zweig wird geschnitten: etwa {} in Wasser bei etwa 20 °C, bis sich die Staubbeutel öffnen, dann {} Trocknen. Gibt in etwa {} der Fälle Pollen.</translation>
+    </message>
+    <message>
+        <source>A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily (.csv, .dly).</source>
+        <translation>Eine Datei mit täglichen Tiefst- und Höchstwerten: CSV der meisten Arten oder GHCN-Daily (.csv, .dly).</translation>
+    </message>
+    <message>
+        <source>A probability of 80 % means: in 8 of 10 springs like this one, viable, compatible pollen is available while the stigmas are receptive. Fruit set and seed are counted in addition: the flower numbers assume that {} pollinated flowers set fruit, more or fewer by {:.0f} from cross to cross, {} seeds per fruit and that {} seeds become seedlings, and reach the wanted number in {} springs. A last safe day has a risk of {:.0f} % of being too late.</source>
+        <translation>Eine Wahrscheinlichkeit von 80 % heißt: In 8 von 10 Frühjahren wie diesem ist keimfähiger, verträglicher Pollen da, solange die Narben empfänglich sind. Fruchtansatz und Samen kommen hinzu: Die Blütenzahlen nehmen an, dass {} der bestäubten Blüten Früchte ansetzen, von Kreuzung zu Kreuzung mehr oder weniger um {:.0f}, dass eine Frucht {} Samen hat und {} der Samen Sämlinge werden, und erreichen die gewünschte Zahl in {} Frühjahren. An einem letzten sicheren Tag besteht ein Risiko von {:.0f} %, zu spät zu kommen.</translation>
+    </message>
+    <message>
+        <source>A second way, in case the first fails.</source>
+        <translation>Ein zweiter Weg, falls der erste scheitert.</translation>
+    </message>
+    <message>
+        <source>A second way, in case the first fails: it raises the probability from {} to {}, worth about {} of {} wanted seedlings, and costs {} flower buds on cut branches and fresh water every two days for about {}.</source>
+        <translation>Ein zweiter Weg, falls der erste scheitert: Er hebt die Wahrscheinlichkeit von {} auf {}, bringt etwa {} von {} gewünschten Sämlingen und kostet {} Blütenknospen an geschnittenen Zweigen und frisches Wasser alle zwei Tage, etwa {} lang.</translation>
+    </message>
+    <message>
+        <source>A temperature stays the same for days on {} occasions: the thermometer may be stuck.</source>
+        <translation>Bei {} Gelegenheiten bleibt eine Temperatur tagelang gleich: Vielleicht hängt das Thermometer.</translation>
+    </message>
+    <message>
+        <source>A temperature stays the same for {} days from here: the thermometer may be stuck.</source>
+        <translation>Von hier an bleibt eine Temperatur {} Tage lang gleich: Vielleicht hängt das Thermometer.</translation>
+    </message>
+    <message>
+        <source>Add those that were counted before, or correct one of the counts.</source>
+        <translation>Die früher gezählten hinzurechnen oder eine der Zählungen berichtigen.</translation>
+    </message>
+    <message>
+        <source>All trees lie far from every station; with its two coordinates exchanged a station would lie among them.</source>
+        <translation>Alle Bäume liegen weit von jeder Station; mit vertauschten Koordinaten läge eine Station zwischen ihnen.</translation>
+    </message>
+    <message>
+        <source>All trees lie {:.0f} km or more from every station, whose weather then says nothing of their bloom.</source>
+        <translation>Alle Bäume liegen {:.0f} km oder weiter von jeder Station, deren Wetter dann nichts über ihre Blüte sagt.</translation>
+    </message>
+    <message>
+        <source>Ask whoever keeps it, or dump its schema with the server&apos;s own tools.</source>
+        <translation>Bei der Stelle nachfragen, die ihn betreut, oder sein Schema mit den Werkzeugen des Servers sichern.</translation>
+    </message>
+    <message>
+        <source>Back up a book</source>
+        <translation>Buch sichern</translation>
+    </message>
+    <message>
+        <source>Balloon from</source>
+        <translation>Ballonstadium ab</translation>
+    </message>
+    <message>
+        <source>Balloon stage is likely from {} to {}, after the last safe day: in many springs this comes too late.</source>
+        <translation>Das Ballonstadium ist vom {} bis {} zu erwarten, nach dem letzten sicheren Tag: In vielen Frühjahren kommt das zu spät.</translation>
+    </message>
+    <message>
+        <source>Balloon stage is likely from {} to {}.</source>
+        <translation>Das Ballonstadium ist vom {} bis {} zu erwarten.</translation>
+    </message>
+    <message>
+        <source>Balloon to</source>
+        <translation>Ballonstadium bis</translation>
+    </message>
+    <message>
+        <source>Both temperatures are 0, unlike the days around: they seem to stand for a missing reading, and the day is left out.</source>
+        <translation>Beide Temperaturen sind 0, anders als an den Tagen ringsum: Sie stehen wohl für einen fehlenden Wert, und der Tag wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>Both temperatures are 0, unlike the days around: they seem to stand for a missing reading.</source>
+        <translation>Beide Temperaturen sind 0, anders als an den Tagen ringsum: Sie stehen wohl für einen fehlenden Wert.</translation>
+    </message>
+    <message>
+        <source>Both temperatures are 0: do they stand for a missing reading?</source>
+        <translation>Beide Temperaturen sind 0: Stehen sie für einen fehlenden Wert?</translation>
+    </message>
+    <message>
+        <source>Check it; correct it in the file if it is wrong, and import that again with replace-existing.</source>
+        <translation>Bitte prüfen; wenn der Wert falsch ist, in der Datei berichtigen und diese mit replace-existing neu importieren.</translation>
+    </message>
+    <message>
+        <source>Check its coordinates and their coordinate system: east (longitude, x) first, then north.</source>
+        <translation>Koordinaten und Koordinatensystem prüfen: zuerst Ost (Länge, x), dann Nord.</translation>
+    </message>
+    <message>
+        <source>Check the coordinates of the trees and of the stations, and their coordinate system.</source>
+        <translation>Die Koordinaten der Bäume und der Stationen und ihr Koordinatensystem prüfen.</translation>
+    </message>
+    <message>
+        <source>Check the height: metres above sea level.</source>
+        <translation>Die Höhe prüfen: Meter über dem Meer.</translation>
+    </message>
+    <message>
+        <source>Check them, and correct or remove what is wrong.</source>
+        <translation>Bitte prüfen und berichtigen oder entfernen, was falsch ist.</translation>
+    </message>
+    <message>
+        <source>Collect to: a median</source>
+        <translation>Sammeln bis: ein Median</translation>
+    </message>
+    <message>
+        <source>Copies the book as it stands at one moment to a new file, even while others work in it, with what is not yet in the file itself; then checks the copy. A file that is there already is never overwritten.</source>
+        <translation>Kopiert das Buch, wie es in einem Augenblick dasteht, in eine neue Datei, auch während andere darin arbeiten, samt dem, was noch nicht in der Datei selbst steht; prüft dann die Kopie. Eine Datei, die es schon gibt, wird nie überschrieben.</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopie</translation>
+    </message>
+    <message>
+        <source>Copy the file as it is, together with its &quot;-wal&quot; or &quot;-journal&quot;, and restore the last good backup.</source>
+        <translation>Die Datei so kopieren, wie sie ist, zusammen mit ihrem „-wal“ oder „-journal“, und die letzte gute Sicherung zurückholen.</translation>
+    </message>
+    <message>
+        <source>Copying the book</source>
+        <translation>Das Buch wird kopiert</translation>
+    </message>
+    <message>
+        <source>Correct a stage or a day.</source>
+        <translation>Ein Stadium oder einen Tag berichtigen.</translation>
+    </message>
+    <message>
+        <source>Day shift</source>
+        <translation>Tagesversatz</translation>
+    </message>
+    <message>
+        <source>Days to add to the dates of the file: 1 where they are stamped with the UTC time of the midnight at which the day begins at the station, 0 where they are right as they stand.</source>
+        <translation>Tage, die zu den Daten der Datei hinzukommen: 1, wo sie mit der UTC-Zeit der Mitternacht gestempelt sind, mit der der Tag an der Station beginnt, 0, wo sie so stimmen, wie sie dastehen.</translation>
+    </message>
+    <message>
+        <source>Draw it from its first position to its last.</source>
+        <translation>Die Reihe von der ersten bis zur letzten Position zeichnen.</translation>
+    </message>
+    <message>
+        <source>Flowers, crosses, fruits or seeds that it counted.</source>
+        <translation>Blüten, Kreuzungen, Früchte oder Samen, die gezählt wurden.</translation>
+    </message>
+    <message>
+        <source>From here on the temperatures seem to be in {}, before it in {}.</source>
+        <translation>Von hier an scheinen die Temperaturen in {} zu stehen, davor in {}.</translation>
+    </message>
+    <message>
+        <source>GHCN-Daily in its long form: elements TMIN and TMAX in tenths of a degree Celsius, as that form has it.</source>
+        <translation>GHCN-Daily in seiner langen Form: Elemente TMIN und TMAX in Zehntelgrad Celsius, wie diese Form sie hat.</translation>
+    </message>
+    <message>
+        <source>GHCN-Daily in lines of fixed width: elements TMIN and TMAX in tenths of a degree Celsius, as that form has it.</source>
+        <translation>GHCN-Daily in Zeilen fester Breite: Elemente TMIN und TMAX in Zehntelgrad Celsius, wie diese Form sie hat.</translation>
+    </message>
+    <message>
+        <source>Give at most {}.</source>
+        <translation>Höchstens {} angeben.</translation>
+    </message>
+    <message>
+        <source>If no program has it open, look for what was entered last; copy a book with book-backup, or after closing it everywhere.</source>
+        <translation>Wenn kein Programm das Buch geöffnet hat, nachsehen, was zuletzt eingetragen wurde; ein Buch mit book-backup kopieren oder nachdem es überall geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>If nothing was measured, remove the days: short gaps are filled, long ones told.</source>
+        <translation>Wenn nichts gemessen wurde, die Tage entfernen: Kurze Lücken werden gefüllt, lange gemeldet.</translation>
+    </message>
+    <message>
+        <source>If so, leave the cells empty and import the file again with replace-existing.</source>
+        <translation>Wenn ja, die Zellen leer lassen und die Datei mit replace-existing neu importieren.</translation>
+    </message>
+    <message>
+        <source>If they are a forecast, import them from a file of their own with source forecast; else correct the dates.</source>
+        <translation>Wenn es eine Vorhersage ist, die Tage aus einer eigenen Datei mit der Herkunft forecast importieren; sonst die Daten berichtigen.</translation>
+    </message>
+    <message>
+        <source>Import them again with layer-crs EPSG:4326, or move them through a GIS.</source>
+        <translation>Mit layer-crs EPSG:4326 neu importieren oder in einem GIS verschieben.</translation>
+    </message>
+    <message>
+        <source>It is enough for {} of {} flowers; the rest from lot {}.</source>
+        <translation>Die Partie reicht für {} von {} Blüten; der Rest aus Partie {}.</translation>
+    </message>
+    <message>
+        <source>It lies at 0, 0: the coordinates were probably missing.</source>
+        <translation>Die Lage ist 0, 0: Wahrscheinlich fehlten die Koordinaten.</translation>
+    </message>
+    <message>
+        <source>It lies {:.0f} km from every other tree.</source>
+        <translation>Der Baum liegt {:.0f} km von jedem anderen Baum.</translation>
+    </message>
+    <message>
+        <source>It lies {:.0f} km from the other trees of block {}.</source>
+        <translation>Der Baum liegt {:.0f} km von den anderen Bäumen des Quartiers {}.</translation>
+    </message>
+    <message>
+        <source>It stands more than {:.0f} m above or below every station, whose weather then says nothing of its bloom.</source>
+        <translation>Der Baum steht mehr als {:.0f} m über oder unter jeder Station, deren Wetter dann nichts über seine Blüte sagt.</translation>
+    </message>
+    <message>
+        <source>Its two coordinates are exchanged: the other way round it lies among the other trees.</source>
+        <translation>Die beiden Koordinaten sind vertauscht: Anders herum liegt der Baum zwischen den anderen Bäumen.</translation>
+    </message>
+    <message>
+        <source>Its two coordinates are exchanged: the other way round it lies among the trees of its block.</source>
+        <translation>Die beiden Koordinaten sind vertauscht: Anders herum liegt der Baum zwischen den Bäumen seines Quartiers.</translation>
+    </message>
+    <message>
+        <source>Last safe day at the accepted risk, or a median where the next column says so.</source>
+        <translation>Letzter sicherer Tag beim angenommenen Risiko oder ein Median, wo die nächste Spalte es sagt.</translation>
+    </message>
+    <message>
+        <source>Last safe day on which the seed parent can be pollinated, or a median where the next column says so.</source>
+        <translation>Letzter sicherer Tag, an dem der Samenelter bestäubt werden kann, oder ein Median, wo die nächste Spalte es sagt.</translation>
+    </message>
+    <message>
+        <source>Last safe day to collect at the accepted risk, or a median where the next column says so.</source>
+        <translation>Letzter sicherer Tag zum Sammeln beim angenommenen Risiko oder ein Median, wo die nächste Spalte es sagt.</translation>
+    </message>
+    <message>
+        <source>Leave cells without a reading empty.</source>
+        <translation>Zellen ohne Messwert leer lassen.</translation>
+    </message>
+    <message>
+        <source>Leave out the days on which it was.</source>
+        <translation>Die Tage auslassen, an denen das so war.</translation>
+    </message>
+    <message>
+        <source>Median first day on which the donor stands at balloon stage.</source>
+        <translation>Median des ersten Tages, an dem der Pollenspender im Ballonstadium steht.</translation>
+    </message>
+    <message>
+        <source>Median first day on which the tree stands at balloon stage; unknown for a test.</source>
+        <translation>Median des ersten Tages, an dem der Baum im Ballonstadium steht; unbekannt bei einem Test.</translation>
+    </message>
+    <message>
+        <source>Median last day on which the donor stands at balloon stage.</source>
+        <translation>Median des letzten Tages, an dem der Pollenspender im Ballonstadium steht.</translation>
+    </message>
+    <message>
+        <source>Median last day on which the tree stands at balloon stage; unknown for a test.</source>
+        <translation>Median des letzten Tages, an dem der Baum im Ballonstadium steht; unbekannt bei einem Test.</translation>
+    </message>
+    <message>
+        <source>No seed is stratified at this temperature.</source>
+        <translation>Bei dieser Temperatur wird kein Samen stratifiziert.</translation>
+    </message>
+    <message>
+        <source>Nobody measured temperatures then; the line is left out.</source>
+        <translation>Damals hat niemand Temperaturen gemessen; die Zeile wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>On the same day the same tree has stage {} as well ({}).</source>
+        <translation>Am selben Tag hat derselbe Baum auch das Stadium {} ({}).</translation>
+    </message>
+    <message>
+        <source>On {} days a temperature is ten times what the days around have: it seems to have lost its decimal point.</source>
+        <translation>An {} Tagen ist eine Temperatur das Zehnfache dessen, was die Tage ringsum haben: Sie scheint ihr Dezimalzeichen verloren zu haben.</translation>
+    </message>
+    <message>
+        <source>On {} days a temperature lies far off those of the days around.</source>
+        <translation>An {} Tagen liegt eine Temperatur weit ab von denen der Tage ringsum.</translation>
+    </message>
+    <message>
+        <source>On {} days both temperatures are 0: they seem to stand for missing readings.</source>
+        <translation>An {} Tagen sind beide Temperaturen 0: Sie stehen wohl für fehlende Werte.</translation>
+    </message>
+    <message>
+        <source>On {} {} had germinated already: counts are of all since the start.</source>
+        <translation>Am {} waren schon {} gekeimt: Gezählt werden alle seit Beginn.</translation>
+    </message>
+    <message>
+        <source>Part the file here, and import each part with the option unit.</source>
+        <translation>Die Datei hier teilen und jeden Teil mit der Option unit importieren.</translation>
+    </message>
+    <message>
+        <source>Pollen of {} is stored for another cross anyway: it is collected once for both.</source>
+        <translation>Pollen von {} wird ohnehin für eine andere Kreuzung gelagert: Er wird für beide auf einmal gesammelt.</translation>
+    </message>
+    <message>
+        <source>Put it on the map where it stands.</source>
+        <translation>Den Baum auf der Karte dorthin setzen, wo er steht.</translation>
+    </message>
+    <message>
+        <source>Put them where they stand, or clear their locations until that is known.</source>
+        <translation>Die Bäume dorthin setzen, wo sie stehen, oder ihre Lage leeren, bis sie bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Remove one of them, unless two scored the tree alike.</source>
+        <translation>Eine davon entfernen, außer wenn zwei den Baum gleich bewertet haben.</translation>
+    </message>
+    <message>
+        <source>Remove the wrong one.</source>
+        <translation>Die falsche entfernen.</translation>
+    </message>
+    <message>
+        <source>Say with the option day-shift how many days to add to the dates: 1 where the stamp is the midnight at which the day begins, 0 where the dates are right as they stand.</source>
+        <translation>Mit der Option day-shift angeben, wie viele Tage zu den Daten hinzukommen: 1, wo der Stempel die Mitternacht ist, mit der der Tag beginnt, 0, wo die Daten so stimmen, wie sie dastehen.</translation>
+    </message>
+    <message>
+        <source>Second way</source>
+        <translation>Zweiter Weg</translation>
+    </message>
+    <message>
+        <source>Spread of fruit set</source>
+        <translation>Streuung des Fruchtansatzes</translation>
+    </message>
+    <message>
+        <source>Standard deviation of fruit set from cross to cross, before the orchard&apos;s own counts.</source>
+        <translation>Standardabweichung des Fruchtansatzes von Kreuzung zu Kreuzung, vor den eigenen Zählungen der Obstanlage.</translation>
+    </message>
+    <message>
+        <source>Test stored pollen of {}, lot {}</source>
+        <translation>Gelagerten Pollen von {} testen, Partie {}</translation>
+    </message>
+    <message>
+        <source>Test the stored pollen of {}, lot {}</source>
+        <translation>Den gelagerten Pollen von {} testen, Partie {}</translation>
+    </message>
+    <message>
+        <source>The coordinates of {} are exchanged: the other way round they lie among the trees of their block.</source>
+        <translation>Die Koordinaten von {} sind vertauscht: Anders herum liegen sie zwischen den Bäumen ihres Quartiers.</translation>
+    </message>
+    <message>
+        <source>The copy does not pass the check of the file, and is not kept.</source>
+        <translation>Die Kopie besteht die Prüfung der Datei nicht und wird nicht behalten.</translation>
+    </message>
+    <message>
+        <source>The dates are days of UTC, as they are stamped.</source>
+        <translation>Die Daten sind Tage nach UTC, so wie sie gestempelt sind.</translation>
+    </message>
+    <message>
+        <source>The day on which the file is imported: days behind it can only be a forecast.</source>
+        <translation>Der Tag, an dem die Datei importiert wird: Spätere Tage können nur eine Vorhersage sein.</translation>
+    </message>
+    <message>
+        <source>The days are stamped with a time of UTC, which may belong to another day at the station: a midnight there is 22:00 or 23:00 of the day before in central Europe.</source>
+        <translation>Die Tage sind mit einer UTC-Zeit gestempelt, die an der Station zu einem anderen Tag gehören kann: Mitternacht ist dort in Mitteleuropa 22:00 oder 23:00 des Vortags.</translation>
+    </message>
+    <message>
+        <source>The file is damaged, and so would be its copy.</source>
+        <translation>Die Datei ist beschädigt, und ihre Kopie wäre es auch.</translation>
+    </message>
+    <message>
+        <source>The file was copied while another program had it open, or has it open now: its latest changes stand in a log of their own, and there is none beside it.</source>
+        <translation>Die Datei wurde kopiert, während ein anderes Programm sie geöffnet hatte, oder ist gerade geöffnet: Ihre letzten Änderungen stehen in einem eigenen Protokoll, und daneben liegt keines.</translation>
+    </message>
+    <message>
+        <source>The geometry has a coordinate that lies nowhere on the earth.</source>
+        <translation>Die Geometrie hat eine Koordinate, die nirgends auf der Erde liegt.</translation>
+    </message>
+    <message>
+        <source>The line of the row has no length.</source>
+        <translation>Die Linie der Reihe hat keine Länge.</translation>
+    </message>
+    <message>
+        <source>The line of the row is longer than {:.0f} km.</source>
+        <translation>Die Linie der Reihe ist länger als {:.0f} km.</translation>
+    </message>
+    <message>
+        <source>The lines of {} rows are longer than {:.0f} km.</source>
+        <translation>Die Linien von {} Reihen sind länger als {:.0f} km.</translation>
+    </message>
+    <message>
+        <source>The lines of {} rows have no length.</source>
+        <translation>Die Linien von {} Reihen haben keine Länge.</translation>
+    </message>
+    <message>
+        <source>The numbers of {} look like degrees, but {} counts metres.</source>
+        <translation>Die Zahlen von {} sehen wie Grad aus, aber {} zählt Meter.</translation>
+    </message>
+    <message>
+        <source>The observation is there twice, as {} as well.</source>
+        <translation>Die Beobachtung steht zweimal da, auch als {}.</translation>
+    </message>
+    <message>
+        <source>The path of the copy, ending with .gpkg; nothing may be there yet.</source>
+        <translation>Der Pfad der Kopie mit der Endung .gpkg; dort darf noch nichts sein.</translation>
+    </message>
+    <message>
+        <source>The pollen lot to test.</source>
+        <translation>Die Pollenpartie, die zu testen ist.</translation>
+    </message>
+    <message>
+        <source>The score is there twice, as {} as well.</source>
+        <translation>Die Bewertung steht zweimal da, auch als {}.</translation>
+    </message>
+    <message>
+        <source>The temperature is ten times what the days around have: it seems to have lost its decimal point, and the day is left out.</source>
+        <translation>Die Temperatur ist das Zehnfache dessen, was die Tage ringsum haben: Sie scheint ihr Dezimalzeichen verloren zu haben, und der Tag wird ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The temperature is ten times what the days around have: it seems to have lost its decimal point.</source>
+        <translation>Die Temperatur ist das Zehnfache dessen, was die Tage ringsum haben: Sie scheint ihr Dezimalzeichen verloren zu haben.</translation>
+    </message>
+    <message>
+        <source>The temperature lies far off those of the days around.</source>
+        <translation>Die Temperatur liegt weit ab von denen der Tage ringsum.</translation>
+    </message>
+    <message>
+        <source>The temperature lies far off those of the days around; it was taken as it stands.</source>
+        <translation>Die Temperatur liegt weit ab von denen der Tage ringsum; sie wurde übernommen, wie sie dasteht.</translation>
+    </message>
+    <message>
+        <source>The tree goes back: on {} it had stage {} already ({}).</source>
+        <translation>Der Baum geht zurück: Am {} hatte er schon das Stadium {} ({}).</translation>
+    </message>
+    <message>
+        <source>This is the day that spreadsheets write for an empty cell.</source>
+        <translation>Das ist der Tag, den Tabellenprogramme für eine leere Zelle schreiben.</translation>
+    </message>
+    <message>
+        <source>To: a median</source>
+        <translation>Bis: ein Median</translation>
+    </message>
+    <message>
+        <source>Use to: a median</source>
+        <translation>Verwenden bis: ein Median</translation>
+    </message>
+    <message>
+        <source>Whether it is for a second way only, in case the first fails.</source>
+        <translation>Ob es nur für einen zweiten Weg ist, falls der erste scheitert.</translation>
+    </message>
+    <message>
+        <source>Whether the last day is a median, because it is too early in the year for a safe day.</source>
+        <translation>Ob der letzte Tag ein Median ist, weil es für einen sicheren Tag noch zu früh im Jahr ist.</translation>
+    </message>
+    <message>
+        <source>Whether the last day to collect is a median, because it is too early in the year for a safe day.</source>
+        <translation>Ob der letzte Tag zum Sammeln ein Median ist, weil es für einen sicheren Tag noch zu früh im Jahr ist.</translation>
+    </message>
+    <message>
+        <source>Whether the last day to pollinate is a median, because it is too early in the year for a safe day.</source>
+        <translation>Ob der letzte Tag zum Bestäuben ein Median ist, weil es für einen sicheren Tag noch zu früh im Jahr ist.</translation>
+    </message>
+    <message>
+        <source>Whether this is followed besides the best way, in case that fails.</source>
+        <translation>Ob dies neben dem besten Weg verfolgt wird, falls dieser scheitert.</translation>
+    </message>
+    <message>
+        <source>Write the temperature of the place where it lies, in degrees Celsius: about 1 to 10.</source>
+        <translation>Die Temperatur des Ortes angeben, an dem er liegt, in Grad Celsius: etwa 1 bis 10.</translation>
+    </message>
+    <message>
+        <source>Write the true day, or clear the cell.</source>
+        <translation>Den wahren Tag angeben oder die Zelle leeren.</translation>
+    </message>
+    <message>
+        <source>Write the true day.</source>
+        <translation>Den wahren Tag angeben.</translation>
+    </message>
+    <message>
+        <source>about {} (a median, no safe day yet)</source>
+        <translation>etwa {} (ein Median, noch kein sicherer Tag)</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>fruit set of pollinated flowers, {}</source>
+        <translation>Fruchtansatz bestäubter Blüten, {}</translation>
+    </message>
+    <message>
+        <source>if that fails: {}</source>
+        <translation>falls das scheitert: {}</translation>
+    </message>
+    <message>
+        <source>second way</source>
+        <translation>zweiter Weg</translation>
+    </message>
+    <message>
+        <source>spread of fruit set between crosses</source>
+        <translation>Streuung des Fruchtansatzes zwischen Kreuzungen</translation>
+    </message>
+    <message>
+        <source>the trees of its row may stand {:.2f} m or {:.2f} m apart</source>
+        <translation>die Bäume dieser Reihe können {:.2f} m oder {:.2f} m auseinander stehen</translation>
+    </message>
+    <message>
+        <source>{} ({} to {}, a median)</source>
+        <translation>{} ({} bis {}, ein Median)</translation>
+    </message>
+    <message>
+        <source>{} different ones are more than can be scored in one run.</source>
+        <translation>{} verschiedene sind mehr, als in einem Lauf bewertet werden können.</translation>
+    </message>
+    <message>
+        <source>{} for 1 flower</source>
+        <translation>{} für 1 Blüte</translation>
+    </message>
+    <message>
+        <source>{} for {} flowers</source>
+        <translation>{} für {} Blüten</translation>
+    </message>
+    <message>
+        <source>{} have no location on the earth in {}.</source>
+        <translation>{} haben in {} keine Lage auf der Erde.</translation>
+    </message>
+    <message>
+        <source>{} lie at 0, 0: the coordinates were probably missing.</source>
+        <translation>{} liegen bei 0, 0: Wahrscheinlich fehlten die Koordinaten.</translation>
+    </message>
+    <message>
+        <source>{} lie up to {:.0f} km from the other trees of block {}.</source>
+        <translation>{} liegen bis zu {:.0f} km von den anderen Bäumen des Quartiers {}.</translation>
+    </message>
+    <message>
+        <source>{} stand more than {:.0f} m above or below every station, whose weather then says nothing of their bloom.</source>
+        <translation>{} stehen mehr als {:.0f} m über oder unter jeder Station, deren Wetter dann nichts über ihre Blüte sagt.</translation>
+    </message>
+    <message>
+        <source>{} trees stand at one and the same point.</source>
+        <translation>{} Bäume stehen an ein und demselben Punkt.</translation>
+    </message>
+    <message>
+        <source>{} was copied to {}: {} tables with {} rows, read back and found whole.</source>
+        <translation>{} wurde nach {} kopiert: {} Tabellen mit {} Zeilen, zurückgelesen und vollständig gefunden.</translation>
     </message>
 </context>
 </TS>

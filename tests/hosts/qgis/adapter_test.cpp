@@ -9,6 +9,7 @@
 
 #include <QFile>
 #include <QTemporaryDir>
+#include <algorithm>
 
 #include "compat.h"
 #include "paths.h"
@@ -88,6 +89,48 @@ TEST(Adapter, RunsTheSeasonPlanAndHandsOverItsTables) {
     ASSERT_TRUE(windows->getFeatures().nextFeature(first));
     EXPECT_EQ(first.attribute(median).toDate().year(), 2026);
     EXPECT_TRUE(QFile::exists(desk.folder.filePath(QStringLiteral("out/season-sheet.html"))));
+}
+
+TEST(Adapter, TakesAChoiceByItsCodeOrItsWordsNeverByItsPlaceInTheList) {
+    const auto& operation = *operation::find_operation("record-bloom");
+    const auto algorithm = algorithm_of(operation);
+    const auto stage = std::ranges::find(operation.parameters(), "bbch", &operation::Parameter::key);
+    ASSERT_NE(stage, operation.parameters().end());
+    const auto* list = dynamic_cast<const QgsProcessingParameterEnum*>(
+        algorithm->parameterDefinition(QStringLiteral("BBCH")));
+    ASSERT_NE(list, nullptr);
+    QgsProcessingContext context;
+    const auto read = [&](const QVariant& value) {
+        return value_text(*stage, *algorithm, {{QStringLiteral("BBCH"), value}}, context);
+    };
+    const auto& options = std::get<operation::ChoiceKind>(stage->kind).options;
+    ASSERT_EQ(list->options().size(), static_cast<int>(options.size()));
+    for (std::size_t i = 0; i < options.size(); ++i) {
+        EXPECT_EQ(read(to_qt(options[i].word)), to_qt(options[i].word));
+        EXPECT_EQ(read(list->options()[static_cast<int>(i)]), to_qt(options[i].word));
+    }
+    EXPECT_EQ(read(61), QStringLiteral("61"));
+    EXPECT_EQ(read(2), QStringLiteral("2")) << "no stage, and not the third of the list";
+    EXPECT_TRUE(list->checkValueIsAcceptable(61, &context));
+}
+
+TEST(Adapter, MakesNoLayersOfWhatStandsInTheBook) {
+    const auto makes_layer = [](const char* operation, const char* table) {
+        const auto algorithm = algorithm_of(*operation::find_operation(operation));
+        const auto* sink = dynamic_cast<const QgsProcessingDestinationParameter*>(
+            algorithm->parameterDefinition(QString::fromLatin1(table)));
+        EXPECT_NE(sink, nullptr);
+        return sink != nullptr && sink->createByDefault();
+    };
+    EXPECT_FALSE(makes_layer("season-plan", "BLOOM_WINDOW"));
+    EXPECT_TRUE(makes_layer("tree-find", "FOUND"));
+}
+
+TEST(Adapter, LendsTheSheetToTheDesktopsViewer) {
+    Desk desk;
+    const auto results = algorithm_of(*operation::find_operation("season-plan"))
+                             ->run(desk.plan_parameters(), desk.context, &desk.feedback);
+    EXPECT_TRUE(QFile::exists(results[QStringLiteral("SHEET")].toString()));
 }
 
 TEST(Adapter, SaysWhatIsWrongWithAValueBeforeAnythingRuns) {

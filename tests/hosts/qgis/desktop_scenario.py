@@ -181,7 +181,11 @@ def open_map(window):
     draw(canvas, middle, 320)
     window.grab().save("bloom.png")
     window.findChild(QDockWidget, "pipward_season_dock").show()
-    canvas.temporalController().setNavigationMode(QgsTemporalNavigationObject.NavigationOff)
+    assert window.findChild(QLabel, "pipward_day_shown").isVisible(), "the day is not on the map"
+    QTest.mouseClick(window.findChild(QPushButton, "pipward_play_bloom"), Qt.LeftButton)
+    assert canvas.temporalRange().isInfinite(), "the map stays on one day"
+    assert canvas.temporalController().navigationMode() == QgsTemporalNavigationObject.NavigationOff
+    wait_for("the day to go", lambda: window.findChild(QLabel, "pipward_day_shown") is None)
     project.setDirty(False)
 
 

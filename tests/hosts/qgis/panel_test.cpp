@@ -8,12 +8,15 @@
 #include <QElapsedTimer>
 #include <QFile>
 #include <QFileInfo>
+#include <QLabel>
+#include <QPicture>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTreeWidget>
 
 #include "panel/bloom_chart.h"
+#include "panel/chart_painter.h"
 #include "panel/season_panel.h"
 #include "panel/task_tree.h"
 #include "paths.h"
@@ -123,6 +126,18 @@ TEST(BloomChart, IsDrawnOnLightAndOnDark) {
     EXPECT_GT(inked, 1000);
 }
 
+TEST(BloomChart, WritesWhatCanBeReadWhateverTheTheme) {
+    QPalette palette;
+    palette.setColor(QPalette::Base, QColor(34, 34, 34));
+    palette.setColor(QPalette::Text, Qt::black);
+    EXPECT_EQ(readable_text(palette), QColor(Qt::white));
+    palette.setColor(QPalette::Text, QColor(220, 220, 220));
+    EXPECT_EQ(readable_text(palette), QColor(220, 220, 220));
+    palette.setColor(QPalette::Base, Qt::white);
+    palette.setColor(QPalette::Text, QColor(230, 230, 230));
+    EXPECT_EQ(readable_text(palette), QColor(Qt::black));
+}
+
 TEST(BloomChart, ShowsABorrowedWindowOtherwiseThanOneOfItsOwnObservations) {
     const auto drawn = [](bool borrowed) {
         BloomChart chart;
@@ -134,6 +149,32 @@ TEST(BloomChart, ShowsABorrowedWindowOtherwiseThanOneOfItsOwnObservations) {
     };
     EXPECT_NE(drawn(true), drawn(false));
     EXPECT_EQ(drawn(true), drawn(true));
+}
+
+TEST(BloomChart, PaintsOnlyTheBarsInView) {
+    const auto painted = [](int accessions) {
+        BloomChart chart;
+        std::vector<BloomBar> bars;
+        for (int i = 0; i < accessions; ++i) {
+            bars.push_back(bar("Some name", i % 40, false));
+        }
+        chart.show_bars(std::move(bars), QDate(2026, 3, 28));
+        chart.resize(500, chart.minimumSizeHint().height());
+        QPicture strokes;
+        chart.render(&strokes, {}, QRegion(0, 0, 500, 300));
+        return strokes.size();
+    };
+    EXPECT_GT(painted(50), painted(5));
+    EXPECT_LT(painted(5000), 1.2 * painted(50));
+}
+
+TEST(BloomChart, MarksTheDayThatTheMapShows) {
+    const auto chart = chart_of_three();
+    const auto without = chart->grab().toImage();
+    chart->mark_day(QDate(2026, 4, 14));
+    EXPECT_NE(chart->grab().toImage(), without);
+    chart->mark_day({});
+    EXPECT_EQ(chart->grab().toImage(), without);
 }
 
 TEST(TaskTree, GroupsTheWorkAndTellsWhichTreeIsMeant) {
@@ -169,6 +210,30 @@ TEST(SeasonPanel, PlansInTheBackgroundAndShowsWhatCameOut) {
     EXPECT_GT(panel.findChild<QTreeWidget*>(QStringLiteral("pipward_crosses"))->topLevelItemCount(), 10);
 }
 
+bool shows_bars(const SeasonPanel& panel, bool any) {
+    QElapsedTimer clock;
+    clock.start();
+    const auto* chart = panel.findChild<BloomChart*>();
+    while (chart->bars().empty() == any && clock.elapsed() < 30000) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+    }
+    return !chart->bars().empty();
+}
+
+TEST(SeasonPanel, ShowsThePlanThatStandsInTheBookAndNoOther) {
+    const Book book;
+    operation::find_operation("season-plan")
+        ->run({{"book", book.path.toStdString()}, {"as-of", "2026-03-20"}}, {});
+    SeasonPanel panel;
+    panel.set_book(book.path);
+    ASSERT_TRUE(shows_bars(panel, true));
+    EXPECT_GT(panel.findChild<QTreeWidget*>(QStringLiteral("pipward_crosses"))->topLevelItemCount(), 10);
+    EXPECT_GT(panel.findChild<TaskTree*>()->topLevelItemCount(), 0);
+    panel.set_book(book.folder.filePath(QStringLiteral("nowhere.gpkg")));
+    EXPECT_TRUE(panel.findChild<BloomChart*>()->bars().empty()) << "the bars of the book before";
+    EXPECT_EQ(panel.findChild<QTreeWidget*>(QStringLiteral("pipward_crosses"))->topLevelItemCount(), 0);
+}
+
 /// What the panel says of a book that it cannot plan with; empty where it planned.
 QString trouble_with(const QString& book) {
     SeasonPanel panel;
@@ -190,6 +255,17 @@ void write_file(const QString& path, const QByteArray& content) {
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     file.write(content);
+}
+
+TEST(SeasonPanel, LetsABookBeLookedAtThatMayNotBeWritten) {
+    const Book book;
+    QFile file(book.path);
+    ASSERT_TRUE(file.setPermissions(QFileDevice::ReadOwner));
+    if (QFileInfo(book.path).isWritable()) {
+        GTEST_SKIP() << "this user may write whatever the permissions say";
+    }
+    const QString said = trouble_with(book.path);
+    EXPECT_TRUE(said.contains(QStringLiteral("may not be written"))) << said.toStdString();
 }
 
 TEST(SeasonPanel, TellsWhatIsWrongWithABookThatIsNotThere) {

@@ -14,6 +14,7 @@
 #include <QFile>
 #include <QTemporaryDir>
 
+#include "find/book_layer.h"
 #include "paths.h"
 #include "pipward/operation/book/style_book.h"
 #include "pipward/operation/operation.h"
@@ -23,6 +24,7 @@
 #include "style/book_layers.h"
 #include "style/book_opener.h"
 #include "style/lasting_keeper.h"
+#include "style/project_book.h"
 #include "style/result_style.h"
 #include "text.h"
 
@@ -198,6 +200,47 @@ TEST(StoredMap, LeavesNoColumnWithoutWords) {
                          vector->attributeAlias(field).contains('_'))
                 << layer->name().toStdString() << " " << vector->fields().at(field).name().toStdString();
         }
+    }
+}
+
+TEST(StoredMap, BelongsToItsBookWhereverThatWasCopied) {
+    const Desk desk;
+    const QString copy = desk.folder.filePath(QStringLiteral("next year.gpkg"));
+    ASSERT_TRUE(QFile::copy(desk.book, copy));
+    ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(copy)));
+    QgsProject::instance()->addMapLayer(desk.layer("station").release());
+    point_stored_map_at_its_book();
+    EXPECT_GT(layers_of_book(copy).size(), 20);
+    EXPECT_EQ(layers_of_book(desk.book).size(), 1) << "the layer that the user has added";
+    ASSERT_NE(of_map("tree"), nullptr);
+    EXPECT_TRUE(of_map("tree")->isValid());
+    EXPECT_EQ(book_of_project(), plain_book(copy));
+    EXPECT_EQ(point_stored_map_at_its_book(), 0) << "nothing is left to be pointed";
+}
+
+TEST(StoredMap, ShowsASelectionOnWhite) {
+    const Desk desk;
+    ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(desk.book)));
+    EXPECT_NE(QgsProject::instance()->selectionColor(), QColor(Qt::white));
+}
+
+TEST(StyledLayer, DrawsTheMostUrgentWorkLast) {
+    const Desk desk;
+    for (const auto* table : {"field_task", "pollen_task"}) {
+        const auto work = desk.layer(table);
+        ASSERT_TRUE(work->renderer()->orderByEnabled()) << table;
+        QgsFeatureRequest request;
+        request.setOrderBy(work->renderer()->orderBy());
+        const QStringList order{QStringLiteral("too late"), QStringLiteral("later"),
+                                QStringLiteral("this week"), QStringLiteral("today")};
+        qsizetype last = 0;
+        QgsFeature task;
+        for (auto tasks = work->getFeatures(request); tasks.nextFeature(task);) {
+            const auto place = order.indexOf(task.attribute(QStringLiteral("urgency")).toString());
+            EXPECT_GE(place, last) << table;
+            last = place;
+        }
+        EXPECT_GT(last, 0) << table;
     }
 }
 

@@ -11,9 +11,6 @@ namespace pipward::bloom::detail {
 /// Of equally likely values, in rising order. Needs at least one.
 double crps_of_sample(std::span<const double> sorted, double observed);
 
-/// Of a normal distribution. Range of sd: above 0.
-double crps_of_normal(double mean, double sd, double observed);
-
 /// The share of the values below `observed`, those equal to it counting half: evenly spread over many
 /// forecasts where their spread is right (Dawid 1984, J. R. Stat. Soc. A 147:278). Range: 0..1.
 double place_among(std::span<const double> sorted, double observed);

@@ -12,9 +12,6 @@
 /// Inside of the room: rows that were entered, as the book has them now.
 namespace pipward::book::detail {
 
-/// The layer of an entry's table. Throws Error (access) where the book has none.
-OGRLayer& entry_layer(Session& session, const std::string& location, const std::string& table);
-
 /// What stands in a row of that table, in the form of AddedRow::content.
 std::string content_of(const OGRFeature& feature, const std::string& table);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "pipward/book/detail/ogr_session.h"
 #include "pipward/value/finding.h"
@@ -16,5 +17,13 @@ Findings check_file(Session& session);
 
 /// Throws Error (access) where the file is damaged: written to, it would lose more.
 void refuse_damaged_file(Session& session, const std::string& location);
+
+/// Whether to look through the whole file takes longer than to write a record may.
+bool is_large_file(Session& session);
+
+/// The same of some tables with their indexes only, for large files: damage elsewhere is book-check's
+/// business. Tables that are not there are passed over.
+void refuse_damaged_tables(Session& session, const std::string& location,
+                           const std::vector<std::string>& tables);
 
 }  // namespace pipward::book::detail

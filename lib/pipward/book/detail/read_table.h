@@ -16,4 +16,8 @@ namespace pipward::book::detail {
 void read_table(Session& session, const BookTable& table, Findings& findings,
                 const std::function<void(const BookRow&)>& use);
 
+/// The same of the rows that fulfil an SQL condition; every row where it is empty.
+void read_rows(Session& session, const BookTable& table, const std::string& condition, Findings& findings,
+               const std::function<void(const BookRow&)>& use);
+
 }  // namespace pipward::book::detail

@@ -14,7 +14,9 @@ namespace pipward::book::detail {
 
 /// Field index to the value as stored, for one row.
 using StrangeRow = std::map<int, std::string>;
-/// By row number (fid). Empty for a server, which keeps its types.
-std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer& layer);
+/// By row number (fid), of the rows that fulfil the SQL condition `among`; of all where it is empty. Empty
+/// for a server, which keeps its types.
+std::map<std::int64_t, StrangeRow> find_strange_cells(Session& session, OGRLayer& layer,
+                                                      const std::string& among);
 
 }  // namespace pipward::book::detail

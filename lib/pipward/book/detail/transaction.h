@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -14,6 +15,8 @@ namespace pipward::book::detail {
 /// The session of a book that in_one_change() holds; null once that is over.
 struct HeldBook {
     Session* session = nullptr;
+    bool large = false;               ///< a file of which only the tables that are written are checked
+    std::set<std::string> checked{};  ///< of those
 };
 
 /// Runs `work` in one transaction: wholly done or not at all. While another program holds the lock, the whole

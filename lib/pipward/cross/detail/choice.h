@@ -19,6 +19,10 @@ inline constexpr double doubtful_chance = 0.20;  ///< as above
 inline constexpr double unlikely_chance = 0.02;  ///< as above
 /// A lot in hand is used first where its chance is at least this.
 inline constexpr double lot_chance = 0.75;
+/// What is in hand serves so many times its flowers before it is topped up: a brush is no balance, and what
+/// was collected as asked must not be asked for again because it will be a little older. Common practice, no
+/// source.
+inline constexpr double spread_thinner = 1.1;
 /// Ways within this of the best are as good, and the simplest of them is taken.
 inline constexpr double as_good = 0.05;
 /// Below this chance nothing is collected, cut, bagged or worked.
@@ -45,11 +49,23 @@ struct PollenNeed {
 /// Donor flowers planned from each lot so far, by code.
 using LotLedger = std::map<std::string, double>;
 
-/// Chooses the ways to follow, fills amounts and verdicts, and leaves each way once, the chosen first, then
-/// by chance. A lot that is too small is followed as far as it goes, and the best other way covers the rest:
-/// then a way may stand twice and two ways are `best`. `before` is what earlier goals take from the lots,
-/// `taken` is added to.
+/// Donor flowers and pollen for the way's flowers, at the germination on its last day of use.
+void fill_amounts(WayOutlook& way, const PollenNeed& need);
+
+/// Chooses the ways to follow, fills amounts, and leaves each way once, the chosen first, then by chance.
+/// Lots are followed as far as they go, one after the other, and the best other way covers the rest: then a
+/// way may stand more than once and several ways are `best`. `before` is what earlier goals take from the
+/// lots, `taken` is added to.
 void choose_ways(std::vector<WayOutlook>& ways, const PollenNeed& need, const LotLedger& before,
                  LotLedger& taken);
+
+/// Follows `to` in the place of `from`; both are of `ways`, which are put in order again.
+void follow_instead(std::vector<WayOutlook>& ways, WayOutlook& from, WayOutlook& to);
+
+/// The followed ways first, in their turn, then a second way, then by chance.
+void put_in_order(std::vector<WayOutlook>& ways);
+
+/// Verdicts and reasons, when days, stores and amounts are decided.
+void finish_ways(std::vector<WayOutlook>& ways, const PollenNeed& need);
 
 }  // namespace pipward::cross::detail

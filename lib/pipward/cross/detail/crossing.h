@@ -74,6 +74,10 @@ struct Crossing {
     Day day(SeasonDay of_use) const { return anchor + of_use; }
 };
 
+/// By the S-alleles that the book tells; no pollen of its own passes a style.
+lineage::SCompatibility compatibility_of(const OrchardIndex& book, const std::string& seed_parent,
+                                         const std::string& donor);
+
 /// The donors of a goal, by name, and their parts of its pollen: 1 in all, unless no member of a blend has
 /// any.
 std::vector<DonorShare> donors_of(const OrchardIndex& book, const CrossGoal& goal);

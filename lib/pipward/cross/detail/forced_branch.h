@@ -30,7 +30,8 @@ SeasonDay median_useful_cut(const BloomCourses& donor, Cutting cutting);
 struct ForcedDays {
     DayRun cut;  ///< `last` leaves the risk of being too late
     DayRun use;  ///< from the median day on which pollen of the first cut and flowers are there ...
-    int days_in_the_room = 0;  ///< median, from the last cut to open anthers; waiting for chill counts
+    SeasonDay ready = season_first;  ///< median day on which pollen of the first cut is dry
+    int days_in_the_room = 0;        ///< median, from the last cut to open anthers; waiting for chill counts
     /// ... to the last day at the risk, or to the median last day where pollen of the last cut would miss it.
     bool use_by_median = false;
 };
@@ -39,5 +40,14 @@ struct ForcedDays {
 /// Nothing where no branch is in time.
 std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const BloomCourses& donor,
                                       Cutting from, double risk);
+
+/// The same of a branch that was cut on `cut.cut` and on no other day; nothing where it is not in time.
+std::optional<ForcedDays> days_of_cut_branch(const BloomCourses& seed_parent, const BloomCourses& donor,
+                                             Cutting cut, double risk);
+
+/// The share of the scenarios in which the branch is in time and fresh (or, with `kept`, stored) pollen of
+/// the other donor tree is not.
+double chance_forced_alone(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting cutting,
+                           const BloomCourses& collected, bool kept);
 
 }  // namespace pipward::cross::detail

@@ -24,13 +24,20 @@ struct GoalPlan {
     const CrossGoal* goal = nullptr;  ///< never null
     bool next_season = false;         ///< the goal is of the season after the forecast's
     std::vector<DonorPlan> donors;    ///< one, or a blend's members by name
+    bool together = true;             ///< there are days on which every member of a blend has pollen
 };
 
-/// One goal with all its donors. Members of a blend that have no chance leave their share to the others.
-/// `ledger` holds what the goals before take from the lots; this goal's own is added.
+/// One goal with all its donors: which ways are followed. Members of a blend that have no chance leave their
+/// share to the others. `ledger` holds what the goals before take from the lots; this goal's own is added.
+/// Days and stores are still those that each way has by itself: see agreement.h.
 GoalPlan plan_goal(Bench& bench, const CrossGoal& goal, LotLedger& ledger);
 
 /// Whether the plan follows this way in the field: chosen, with a chance and with flowers left to work.
 bool worth_doing(const WayOutlook& way);
+std::vector<WayOutlook*> followed(DonorPlan& donor);              ///< those worth doing, in their order
+std::vector<const WayOutlook*> followed(const DonorPlan& donor);  ///< likewise
+
+/// Verdicts and reasons of all its ways, when everything is decided.
+void finish_plan(GoalPlan& plan);
 
 }  // namespace pipward::cross::detail

@@ -4,6 +4,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "pipward/cross/detail/pollen_life.h"
 #include "pipward/cross/detail/stock.h"
@@ -22,18 +23,20 @@ struct LotOutlook {
     Store store = Store::refrigerator;  ///< where it is on the day of the plan
 };
 
-/// The seasons of which lots may come.
+/// Whose lots are asked for.
 struct LotQuestion {
-    std::string donor;                    ///< an accession
-    std::string blend;                    ///< a lot of the whole blend serves too; empty for none
-    std::optional<Day> collected_from;    ///< open where missing
-    std::optional<Day> collected_before;  ///< open where missing
-    Day use;                              ///< the day of use
+    std::string donor;  ///< an accession
+    std::string blend;  ///< a lot of the whole blend serves too; empty for none
+    Day use;            ///< the last day of use
 };
 
-/// The lot in hand that is likeliest to be usable on the day of use; of equals, the one collected first.
-/// Nothing where there is none that holds anything.
-std::optional<LotOutlook> best_lot(const Stock& stock, const LotQuestion& question,
-                                   const CrossingAssumptions& assumptions);
+/// The lots in hand that hold anything: those of the blend first, for they serve all its members at once,
+/// then by the day of collecting.
+std::vector<LotOutlook> lots_in_hand(const Stock& stock, const LotQuestion& question,
+                                     const CrossingAssumptions& assumptions);
+
+/// One lot on another day of use.
+LotOutlook lot_outlook(const Stock& stock, const PollenLot& lot, Day use,
+                       const CrossingAssumptions& assumptions);
 
 }  // namespace pipward::cross::detail

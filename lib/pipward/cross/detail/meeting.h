@@ -8,6 +8,11 @@
 /// Germination is not in these chances.
 namespace pipward::cross::detail {
 
+/// In one scenario: fresh pollen on a day on which the seed parent can be worked.
+bool can_use_fresh(const BloomCourse& seed_parent, const BloomCourse& donor);
+/// In one scenario: pollen that is dry before the seed parent's last workable day.
+bool can_keep(const BloomCourse& seed_parent, const BloomCourse& donor);
+
 /// Fresh pollen on a day on which the seed parent can be worked.
 double chance_same_day(const BloomCourses& seed_parent, const BloomCourses& donor);
 

@@ -21,7 +21,7 @@ struct DoneAtBranches {
     std::set<CrossAtTree> bagged;      ///< with an empty code: bags for whatever cross
     std::set<CrossAtTree> unbagged;    ///< likewise
     std::set<CrossAtTree> pollinated;  ///< in whatever spring: a goal is of one
-    std::set<std::string> cut_from;    ///< donors of branches cut to be forced
+    std::map<std::string, Day> cut;    ///< the latest branch cut to be forced, by donor
 };
 
 /// What there is to cross with on the day of the plan: trees that bloom, pollen in hand, flowers pollinated.
@@ -33,11 +33,13 @@ struct Stock {
     std::map<std::string, std::vector<const PollenLot*>> lots;   ///< in hand, by donor
     std::map<std::string, std::vector<Stay>> stays;              ///< of each lot in hand, by its code
     std::map<std::string, std::vector<PollenTest>> tests;        ///< by lot
-    std::map<std::string, double> pollinated_from_lot;           ///< flowers, by lot
-    std::map<std::string, int> pollinated_for_cross;             ///< flowers of a first pass, by cross
-    std::map<std::string, double> pollen_per_flower_mg;          ///< by donor, weighed by its own lots
-    std::optional<double> usual_pollen_per_flower_mg;            ///< by all lots together
-    DoneAtBranches done;                                         ///< bags, cut branches
+    /// Flowers by lot, as many as its pollen would have served at full germination: pollen that germinates by
+    /// half, or is half refused, is used up twice as fast.
+    std::map<std::string, double> pollinated_from_lot;
+    std::map<std::string, int> pollinated_for_cross;     ///< flowers of a first pass, by cross
+    std::map<std::string, double> pollen_per_flower_mg;  ///< by donor, weighed by its own lots
+    std::optional<double> usual_pollen_per_flower_mg;    ///< by all lots together
+    DoneAtBranches done;                                 ///< bags, cut branches
 };
 
 DoneAtBranches done_at_branches(const Orchard& orchard, Day as_of);

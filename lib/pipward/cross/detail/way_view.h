@@ -39,13 +39,13 @@ WayOutlook kept_this_spring_way(const WayView& view);
 WayOutlook forced_branch_way(const WayView& view);
 /// Collected in what is left of this spring, frozen, for the season to come.
 WayOutlook kept_for_next_season_way(const WayView& view);
-/// A lot in hand that was collected in the season of use, or before it.
-std::optional<WayOutlook> lot_of_this_spring_way(const WayView& view);
-/// Collected before it. Both: nothing where no such lot holds anything.
-std::optional<WayOutlook> lot_of_last_year_way(const WayView& view);
+/// One a lot in hand, in the order of lots_in_hand(): collected in the season of use, or before it.
+std::vector<WayOutlook> lot_ways(const WayView& view);
 
 /// Germination of untested pollen after so many days in a store.
 Germination kept_germination(Store store, int days);
+/// The warmest store that keeps untested pollen usable for so many days.
+Store store_for(int days, Share usable);
 
 /// The donor's tree with the best chance; there must be one. Another than the first must be better by more
 /// than two in a hundred: trees of one accession hardly differ, and the one that stands for it is the surest
@@ -70,7 +70,13 @@ PickedDonor pick_donor(const Crossing& crossing, Chance chance_of) {
 
 /// Days to collect balloon flowers, safe at the risk. Empty where none come.
 DayRun balloon_collecting(const BloomCourses& donor, double risk);
-/// Notes the tree to collect at.
-void collect_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor);
+/// Notes the tree to collect at, and when it is likely to stand at balloon; `anchor` is day 0 of the season
+/// in which that is done.
+void collect_at(WayOutlook& outlook, const Crossing& crossing, const DonorTree& donor, Day anchor);
+/// Notes how the way's pollen germinates on its last day of use when it comes into its store on a day, and
+/// the chance that follows.
+void keep_until_use(WayOutlook& outlook, Day stored_on, Share usable);
+/// Tells how the pollen is obtained, by the row as it stands.
+void add_how(WayOutlook& outlook, const WayView& view);
 
 }  // namespace pipward::cross::detail

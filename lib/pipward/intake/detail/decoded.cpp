@@ -22,6 +22,11 @@ Sentence how_to_save() {
     return say("Open it in the spreadsheet and save the sheet as CSV in UTF-8.");
 }
 
+Decoded made_of(std::string text, Finding finding) {
+    auto made = std::make_shared<const std::string>(std::move(text));
+    return {*made, {std::move(finding)}, made};
+}
+
 Decoded refused(const std::string& file, int line, std::string value, Sentence message) {
     return {
         {},
@@ -69,18 +74,18 @@ Decoded from_1252(std::string_view bytes, const std::string& file) {
                                 odd.more));
     }
     const auto shown = book::as_utf8(odd.text, TextEncoding::windows_1252).value_or("");
-    return {std::move(*text),
-            {about_file(
-                file, odd.first,
-                {Level::warning,
-                 {},
-                 one_line(shown, enough),
-                 odd.more == 0
-                     ? say("The line holds letters that are not UTF-8: the file was read as Windows-1252.")
-                     : say("This line and {} more hold letters that are not UTF-8: the file was read as "
-                           "Windows-1252.",
-                           odd.more),
-                 say("Check that they were read correctly; if not, save the file in UTF-8.")})}};
+    return made_of(
+        std::move(*text),
+        about_file(file, odd.first,
+                   {Level::warning,
+                    {},
+                    one_line(shown, enough),
+                    odd.more == 0
+                        ? say("The line holds letters that are not UTF-8: the file was read as Windows-1252.")
+                        : say("This line and {} more hold letters that are not UTF-8: the file was read as "
+                              "Windows-1252.",
+                              odd.more),
+                    say("Check that they were read correctly; if not, save the file in UTF-8.")}));
 }
 
 Decoded from_utf16(std::string_view bytes, const std::string& file) {
@@ -89,13 +94,14 @@ Decoded from_utf16(std::string_view bytes, const std::string& file) {
     if (!text) {
         return refused(file, 0, {}, say("The file is marked as UTF-16, but damaged."));
     }
-    return {std::move(*text),
-            {about_file(file, 0,
-                        {Level::notice,
-                         {},
-                         {},
-                         say("The file is in UTF-16, which spreadsheets call Unicode text, and was read so."),
-                         {}})}};
+    return made_of(
+        std::move(*text),
+        about_file(file, 0,
+                   {Level::notice,
+                    {},
+                    {},
+                    say("The file is in UTF-16, which spreadsheets call Unicode text, and was read so."),
+                    {}}));
 }
 
 }  // namespace
@@ -116,8 +122,8 @@ Decoded decoded(std::string_view bytes, const std::string& file) {
         return refused(file, line_at(bytes, zero), {},
                        say("The file is not plain text, or damaged: a byte of zero stands here."));
     }
-    if (auto text = book::as_utf8(bytes, TextEncoding::utf8)) {
-        return {std::move(*text), {}};
+    if (const auto text = book::utf8_in(bytes)) {
+        return {*text, {}};
     }
     return from_1252(bytes, file);
 }

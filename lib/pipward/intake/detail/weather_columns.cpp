@@ -143,6 +143,7 @@ std::optional<WeatherColumns> find_weather_columns(const std::vector<std::string
     if (findings.any_error()) {
         return std::nullopt;
     }
+    columns.day_is_utc = columns.day && lower_case(headings[*columns.day]).find("utc") != std::string::npos;
     columns.t_min = *t_min;
     columns.t_max = *t_max;
     const auto low = finder.unit_of(*t_min);

@@ -31,6 +31,7 @@ struct WeatherColumns {
     std::size_t t_min = 0;
     std::size_t t_max = 0;
     std::optional<std::size_t> station{};
+    bool day_is_utc = false;                ///< as its heading says
     std::optional<TemperatureUnit> unit{};  ///< as the two temperature headings say
     Sentence understood{};                  ///< one sentence
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "pipward/intake/cells.h"
 #include "pipward/intake/detail/weather_columns.h"
@@ -10,8 +11,20 @@ namespace pipward::intake::detail {
 namespace {
 
 /// Words that say nothing about which of the two extremes a column holds; longer ones first.
-constexpr std::array<std::string_view, 6> idle_words{"temperature", "temp",  "degrees",
-                                                     "degree",      "daily", "air"};
+constexpr std::array<std::string_view, 9> idle_words{"temperature", "temperatur", "temp", "degrees", "degree",
+                                                     "daily",       "luft",       "air",  "tages"};
+
+/// Letters with marks that occur in headings of European files, as plain ones.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 10> plain_letters{{{"\xC3\xA9", "e"},
+                                                                                       {"\xC3\xA8", "e"},
+                                                                                       {"\xC3\x89", "e"},
+                                                                                       {"\xC3\xB6", "o"},
+                                                                                       {"\xC3\x96", "o"},
+                                                                                       {"\xC3\xA1", "a"},
+                                                                                       {"\xC3\xAD", "i"},
+                                                                                       {"\xC3\xB3", "o"},
+                                                                                       {"\xC3\xA4", "a"},
+                                                                                       {"\xC3\xB1", "n"}}};
 
 bool is_letter_or_digit(char c) {
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
@@ -26,6 +39,9 @@ void replace_all(std::string& text, std::string_view from, std::string_view to) 
 std::vector<std::string> words_in(std::string text) {
     replace_all(text, "\xE2\x84\x83", " c ");  // the single sign for degrees Celsius
     replace_all(text, "\xE2\x84\x89", " f ");
+    for (const auto& [marked, plain] : plain_letters) {
+        replace_all(text, marked, plain);
+    }
     std::vector<std::string> words;
     bool inside = false;
     for (const char c : lower_case(text)) {

@@ -23,6 +23,7 @@ constexpr double comparing_begins = 0.5;  // share of the run
 struct Request : intake::WeatherFileOptions {
     BookName book;
     InputFile input;
+    Day as_of;
     bool replace_existing = false;
     bool write = false;
 };
@@ -68,7 +69,8 @@ std::string station_for(const Request& request) {
 
 constexpr std::array reader_options{std::string_view{"station_in_file"}, std::string_view{"day_column"},
                                     std::string_view{"t_min_column"},    std::string_view{"t_max_column"},
-                                    std::string_view{"station_column"},  std::string_view{"day_format"}};
+                                    std::string_view{"station_column"},  std::string_view{"day_format"},
+                                    std::string_view{"day_shift"}};
 
 /// The reader's options are fields; here they are parameters, whose keys have hyphens.
 void speak_of_parameters(std::string& text) {
@@ -122,6 +124,7 @@ book::WeatherWritten write_days(const Request& request, const intake::WeatherImp
 Outcome run(Request request, const Run& lent) {
     lent.step(0, say("Reading the file"));
     request.file = request.input.path;
+    request.today = request.as_of;
     request.station = station_for(request);
     auto import = read_weather(request, lent);
     const auto written = request.write ? write_days(request, import, lent) : compare(request, import, lent);
@@ -144,12 +147,15 @@ std::vector<Bound<Request>> parameters() {
     return {
         book_parameter(&Request::book),
         parameter(&Request::input, "file", "File",
-                  "A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily.")
+                  "A file of daily minima and maxima: CSV of most kinds, or GHCN-Daily (.csv, .dly).")
             .named(sheet_files)
             .required(),
         parameter(&Options::station, "station", "Station",
                   "The station of the book that the days belong to; its only one where it is not named."),
         parameter(&Options::source, "source", "Source", "Where the temperatures come from."),
+        parameter(&Request::as_of, "as-of", "As of",
+                  "The day on which the file is imported: days behind it can only be a forecast.")
+            .today_if_absent(),
         write_parameter(&Request::write),
         parameter(&Request::replace_existing, "replace-existing", "Replace existing",
                   "Whether days that the book already has are replaced by the file's; a forecast is always "
@@ -175,6 +181,13 @@ std::vector<Bound<Request>> parameters() {
         parameter(&Options::date_format, "date-format", "Date format",
                   "Date format of the file; recognised from the file where not given.")
             .advanced(),
+        parameter(&Options::day_shift, "day-shift", "Day shift",
+                  "Days to add to the dates of the file: 1 where they are stamped with the UTC time of the "
+                  "midnight "
+                  "at which the day begins at the station, 0 where they are right as they stand.")
+            .in("d")
+            .between(-1, 1)
+            .advanced(),
     };
 }
 
@@ -190,7 +203,7 @@ std::unique_ptr<const Operation> weather_import() {
          .parameters = parameters(),
          .results = {import_table.shape()},
          .examples = {{"Two days of April from a spreadsheet.",
-                       {{"book", "BOOK"}, {"file", "FILE"}, {"unit", "celsius"}},
+                       {{"book", "BOOK"}, {"file", "FILE"}, {"unit", "celsius"}, {"as-of", "2026-04-23"}},
                        "date,t_min,t_max\n2026-04-21,3.5,14.0\n2026-04-22,5.0,16.5\n"}},
          .run = run});
 }

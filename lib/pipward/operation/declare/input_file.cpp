@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/declare/detail/input_file.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -11,6 +12,8 @@ namespace pipward::operation::detail {
 namespace {
 
 constexpr std::size_t most_bytes = 200'000'000;  // a century of hourly readings is a tenth of this
+
+constexpr std::size_t part_size = 1U << 16;
 
 Error unreadable(const std::string& path, const Sentence& why, const Sentence& remedy) {
     return {Trouble::access, about_table(Level::error, path, why, remedy)};
@@ -35,7 +38,10 @@ std::string read_input_file(const std::string& path) {
         throw unreadable(path, say("The file cannot be opened."), say("Check that you may read it."));
     }
     std::string text;
-    for (std::string part(1U << 16, '\0'); file;
+    // In one piece: a text that grows by doubling needs three times its size.
+    text.reserve(std::min<std::size_t>(std::filesystem::file_size(path, ignored), most_bytes + part_size) +
+                 part_size);
+    for (std::string part(part_size, '\0'); file;
          text.append(part, 0, static_cast<std::size_t>(file.gcount()))) {
         file.read(part.data(), static_cast<std::streamsize>(part.size()));
         if (text.size() > most_bytes) {

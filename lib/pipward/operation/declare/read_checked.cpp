@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/declare/detail/read_checked.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "pipward/operation/book/style_book.h"
+#include "pipward/operation/declare/detail/likely_mistakes.h"
+#include "pipward/record/reader_days.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -16,7 +21,9 @@ book::ReadingStep step_of(const Run& lent) {
 }
 
 book::BookReading read_checked(const BookName& book, Day as_of, const Run& lent) {
-    return book::read_checked(book, as_of, step_of(lent));
+    auto reading = book::read_checked(book, as_of, step_of(lent));
+    std::ranges::move(likely_mistakes(reading.orchard), std::back_inserter(reading.findings));
+    return reading;
 }
 
 book::BookReading read_checked_without_weather(const BookName& book, Day as_of, const Run& lent) {
@@ -38,15 +45,15 @@ void add_findings(Outcome& outcome, const Findings& more) {
 }
 
 void write_results(const BookName& book, std::span<const Table> results, const Run& lent) {
-    std::vector<Table> told;
+    std::vector<Table> kept;
     for (const auto& table : results) {
-        told.push_back(spoken(table, lent.wording));
+        kept.push_back(spoken(table, with_stored_days(lent.wording)));
     }
     try {
         // The wait for another writer may be long: whoever stops it meanwhile wants nothing written.
         book::in_one_change(book, [&](const book::BookAt& held) {
             lent.step(write_begins, say("Writing the results"));
-            book::replace_results(held, told);
+            book::replace_results(held, kept);
         });
     } catch (const Error& error) {
         auto findings = error.findings();

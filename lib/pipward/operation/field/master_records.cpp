@@ -46,7 +46,7 @@ std::vector<RecordForm> master_records() {
           "it has "
           "members."},
          {{"A member of a new blend.",
-           {{"book", "BOOK"}, {"name", "Early Mix"}, {"member", "Wrenlea"}, {"as-of", "2026-03-20"}}}}},
+           {{"book", "BOOK"}, {"name", "Mossgate Mix"}, {"member", "Wrenlea"}, {"as-of", "2026-03-20"}}}}},
         {tree,
          {"record-tree", "Record tree", "Records",
           "Records a tree: accession, address, rootstock, day of planting and, where known, latitude and "

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <map>
 
 #include "pipward/lineage/cross_notation.h"
 #include "pipward/lineage/pedigree_summary.h"
@@ -31,30 +34,83 @@ struct Request {
 /// A string of more generations has hundreds of names.
 constexpr int most_in_a_string = 6;
 
-void add_files(const Request& request, const paper::PedigreeDrawing& drawing, const Sentence& title,
-               const Run& lent, Outcome& outcome) {
-    const auto words = title.in(lent.wording);
-    const paper::Typesetter typesetter;
-    outcome.files.push_back({"pedigree.svg", "image/svg+xml", paper::page_svg(drawing.page, words)});
-    outcome.files.push_back({"pedigree.pdf", "application/pdf",
-                             paper::pdf_of(std::vector{drawing.page}, {words, request.as_of}, typesetter)});
+/// What is known before anything is drawn.
+struct Subjects {
+    lineage::PedigreeGraph graph;
+    std::vector<int> nodes;                                   ///< in the order asked for
+    std::vector<std::vector<lineage::AncestorShare>> shares;  ///< of each
+    std::map<int, std::vector<Sentence>> traits;              ///< lines of the boxes, by node
+};
+
+/// What is drawn of all of them.
+struct Drawn {
+    std::vector<paper::Page> pages;
+    std::string text;
+};
+
+Subjects subjects_of(const Orchard& orchard, const std::vector<std::string>& names,
+                     const std::vector<std::string>& traits, Day as_of) {
+    Subjects subjects{lineage::pedigree_graph(orchard.accessions, orchard.blend_members), {}, {}, {}};
+    for (const auto& name : names) {
+        subjects.nodes.push_back(subjects.graph.number.at(name));
+        subjects.shares.push_back(lineage::ancestor_shares(subjects.graph, subjects.nodes.back()));
+    }
+    subjects.traits = lineage::trait_lines(
+        subjects.graph, lineage::trait_means(orchard.trees, lineage::scores_until(orchard, as_of)), traits);
+    return subjects;
 }
 
-void draw(const Request& request, const lineage::PedigreeGraph& graph, const paper::PedigreeFacts& facts,
-          const Run& lent, Outcome& outcome) {
+Sentence title_of(const Subjects& subjects, std::size_t which) {
+    return say("Pedigree of {}", subjects.graph.nodes[subjects.nodes[which]].name);
+}
+
+void draw(const Request& request, const Subjects& subjects, std::size_t which, const Run& lent, Drawn& drawn,
+          Outcome& outcome) {
+    const auto& graph = subjects.graph;
+    const int subject = subjects.nodes[which];
     const lineage::PedigreeLimits limits{request.up, request.down, 0};
-    const auto title = say("Pedigree of {}", graph.nodes[facts.subject].name);
+    auto facts = paper::pedigree_facts(graph, subject, subjects.shares[which]);
+    facts.more = subjects.traits;
     const auto cross =
-        lineage::cross_tree(graph, facts.subject, std::min(request.up, 2), say("unknown").in(lent.wording));
+        lineage::cross_tree(graph, subject, std::min(request.up, 2), say("unknown").in(lent.wording));
     const auto subtitle = cross.parents.empty() ? Sentence{} : verbatim(lineage::times_text(cross));
     const auto drawing = paper::pedigree_drawing(
-        facts, {paper::turned(paper::size_of(request.paper)), title, subtitle, limits}, lent.wording);
-    const auto left_out = paper::left_out_of(drawing, limits);
-    add_findings(outcome, left_out);
-    lent.step(0.7, say("Drawing the pedigree"));
-    add_files(request, drawing, title, lent, outcome);
-    outcome.files.push_back({"pedigree.txt", "text/plain",
-                             lineage::pedigree_tree_text(graph, facts.subject, limits, lent.wording)});
+        facts, {paper::turned(paper::size_of(request.paper)), title_of(subjects, which), subtitle, limits},
+        lent.wording);
+    add_findings(outcome, paper::left_out_of(drawing, limits));
+    drawn.pages.push_back(drawing.page);
+    drawn.text +=
+        (drawn.text.empty() ? "" : "\n") + lineage::pedigree_tree_text(graph, subject, limits, lent.wording);
+}
+
+/// A file for each as pictures hold one page only.
+std::string picture_name(std::size_t which) {
+    return which == 0 ? "pedigree.svg" : fmt::format("pedigree-{}.svg", which + 1);
+}
+
+void add_files(const Request& request, const Subjects& subjects, const Drawn& drawn, const Run& lent,
+               Outcome& outcome) {
+    for (std::size_t which = 0; which < drawn.pages.size(); ++which) {
+        outcome.files.push_back(
+            {picture_name(which), "image/svg+xml",
+             paper::page_svg(drawn.pages[which], title_of(subjects, which).in(lent.wording))});
+    }
+    const auto title = drawn.pages.size() == 1 ? title_of(subjects, 0) : say("Pedigrees");
+    const paper::Typesetter typesetter;
+    outcome.files.push_back(
+        {"pedigree.pdf", "application/pdf",
+         paper::pdf_of(drawn.pages, {title.in(lent.wording), request.as_of}, typesetter)});
+    outcome.files.push_back({"pedigree.txt", "text/plain", drawn.text});
+}
+
+Sentence summary_of(const Subjects& subjects) {
+    std::vector<Sentence> lines;
+    for (std::size_t which = 0; which < subjects.nodes.size(); ++which) {
+        const int subject = subjects.nodes[which];
+        lines.push_back(lineage::pedigree_summary(subjects.graph, subject, subjects.shares[which],
+                                                  lineage::descendants_of(subjects.graph, subject).size()));
+    }
+    return joined(lines, verbatim("\n"));
 }
 
 Outcome run(const Request& request, const Run& lent) {
@@ -63,21 +119,23 @@ Outcome run(const Request& request, const Run& lent) {
     const auto& orchard = reading.orchard;
     Outcome outcome;
     outcome.findings = reading.findings;
-    const auto who = place::accession_meant(orchard, request.who, "accessions", outcome.findings);
+    const auto names = place::accessions_meant(orchard, request.who, "accessions", outcome.findings);
     const auto traits = lineage::scored_traits(orchard, request.traits, "traits", outcome.findings);
     expect_no_errors(outcome.findings);
     lent.step(0.3, say("Following the pedigree"));
-    const auto graph = lineage::pedigree_graph(orchard.accessions, orchard.blend_members);
-    const int subject = graph.number.at(*who);
-    const auto shares = lineage::ancestor_shares(graph, subject);
-    auto facts = paper::pedigree_facts(graph, subject, shares);
-    facts.more = lineage::trait_lines(
-        graph, lineage::trait_means(orchard.trees, lineage::scores_until(orchard, request.as_of)), traits);
-    draw(request, graph, facts, lent, outcome);
-    outcome.tables = {
-        pedigree_notation_table(graph, subject, std::min(request.up, most_in_a_string), lent.wording),
-        ancestor_share_table(graph, shares), descendant_table(graph, subject)};
-    outcome.summary = lineage::pedigree_summary(graph, subject, shares, outcome.tables.back().rows.size());
+    const auto subjects = subjects_of(orchard, names, traits, request.as_of);
+    Drawn drawn;
+    for (std::size_t which = 0; which < names.size(); ++which) {
+        lent.step(0.4 + 0.5 * static_cast<double>(which) / static_cast<double>(names.size()),
+                  say("Drawing the pedigree"));
+        draw(request, subjects, which, lent, drawn, outcome);
+    }
+    add_files(request, subjects, drawn, lent, outcome);
+    outcome.tables = {pedigree_notation_table(subjects.graph, subjects.nodes,
+                                              std::min(request.up, most_in_a_string), lent.wording),
+                      ancestor_share_table(subjects.graph, subjects.shares),
+                      descendant_table(subjects.graph, subjects.nodes)};
+    outcome.summary = summary_of(subjects);
     lent.step(1.0, say("Done"));
     return outcome;
 }
@@ -107,7 +165,8 @@ std::unique_ptr<const Operation> pedigree_show() {
     return declare<Request>(
         {.about =
              {"pedigree-show", "Pedigree", "Pedigree",
-              "Draws the pedigree of an accession, ancestors and descendants, as SVG and PDF on one page: "
+              "Draws the pedigree of each accession, ancestors and descendants, on a page of its own, as SVG "
+              "and PDF: "
               "the seed parent above the pollen parent, an ancestor that occurs more than once drawn once, "
               "blends with their members, unknown parents and sports as such. Writes the pedigree in "
               "breeders' notation and lists the expected genetic contribution of each ancestor.",
@@ -122,6 +181,8 @@ std::unique_ptr<const Operation> pedigree_show() {
                         {"traits", "taste, scab"},
                         {"paper", "a3"},
                         {"as-of", "2026-03-20"}}},
+                      {"The pedigrees of two selections.",
+                       {{"book", "BOOK"}, {"accessions", "LF 11-023, LF 09-117"}, {"as-of", "2026-03-20"}}},
                       {"What came of a variety.",
                        {{"book", "BOOK"},
                         {"accessions", "Tansy Lane"},

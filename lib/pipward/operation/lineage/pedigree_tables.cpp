@@ -10,14 +10,19 @@ namespace {
 
 using enum CellType;
 
+using lineage::PedigreeGraph;
+
 struct ShareRow {
-    const lineage::PedigreeGraph* graph = nullptr;
+    const PedigreeGraph* graph = nullptr;
+    int subject = 0;
     const lineage::AncestorShare* share = nullptr;  // null: what came from nobody known
     double unknown = 0;
 };
 
 const std::vector<ColumnOf<ShareRow>>& share_columns() {
     static const std::vector<ColumnOf<ShareRow>> columns{
+        {{"accession", text, "", "Accession", "The accession whose ancestor it is."},
+         [](const ShareRow& r) { return text_cell(r.graph->nodes[r.subject].name); }},
         {{"ancestor", text, "", "Ancestor", "The ancestor; unknown for parents that are not recorded."},
          [](const ShareRow& r) {
              return r.share == nullptr ? Cell{} : text_cell(r.graph->nodes[r.share->node].name);
@@ -46,11 +51,13 @@ constexpr TableOf<ShareRow> ancestor_share_rows{
     "ancestor_contribution", "Contributions of ancestors", "Expected genetic contribution of each ancestor.",
     share_columns, [] {
         return TableView{.first = {"ancestor", "share", "generation", "paths", "founder", "longest_path"},
-                         .below = {"remark"}};
+                         .below = {"remark"},
+                         .once = {"accession"}};
     }};
 
 struct ChildRow {
-    const lineage::PedigreeGraph* graph = nullptr;
+    const PedigreeGraph* graph = nullptr;
+    int subject = 0;
     lineage::Descendant descendant;
 };
 
@@ -61,6 +68,8 @@ std::string parent_name(const ChildRow& row, lineage::PedigreeRole role) {
 
 const std::vector<ColumnOf<ChildRow>>& child_columns() {
     static const std::vector<ColumnOf<ChildRow>> columns{
+        {{"accession", text, "", "Accession", "The accession whose descendant it is."},
+         [](const ChildRow& r) { return text_cell(r.graph->nodes[r.subject].name); }},
         {{"descendant", text, "", "Descendant", "The descendant."},
          [](const ChildRow& r) { return text_cell(r.graph->nodes[r.descendant.node].name); }},
         {{"share", number, "0 to 1", "Share", "Expected genetic contribution to the descendant."},
@@ -82,16 +91,20 @@ constexpr TableOf<ChildRow> descendant_rows{
     "descendant", "Descendants",
     "Descendants of the accession, and its expected genetic contribution to them.", child_columns, [] {
         return TableView{
-            .first = {"descendant", "share", "generation", "seed_parent", "pollen_parent", "sport_of"}};
+            .first = {"descendant", "share", "generation", "seed_parent", "pollen_parent", "sport_of"},
+            .once = {"accession"}};
     }};
 
 struct TextRow {
+    std::string accession;
     Sentence form;
     std::string line;
 };
 
 const std::vector<ColumnOf<TextRow>>& text_columns() {
     static const std::vector<ColumnOf<TextRow>> columns{
+        {{"accession", text, "", "Accession", "The accession whose pedigree it is."},
+         [](const TextRow& r) { return text_cell(r.accession); }},
         {{"form", text, "", "Form", "The way of writing."},
          [](const TextRow& r) { return text_cell(r.form); }},
         {{"line", text, "", "Pedigree", "The pedigree, seed parent first."},
@@ -100,9 +113,26 @@ const std::vector<ColumnOf<TextRow>>& text_columns() {
     return columns;
 }
 
-constexpr TableOf<TextRow> line_text_rows{
+constexpr TableOf<TextRow> notation_rows{
     "pedigree_notation", "Pedigree notation",
-    "The pedigree in breeders' notation; further generations are left out.", text_columns};
+    "The pedigree in breeders' notation; further generations are left out.", text_columns, [] {
+        return TableView{.first = {"form", "line"}, .once = {"accession"}};
+    }};
+
+void add_shares(std::vector<ShareRow>& rows, const PedigreeGraph& graph,
+                const std::vector<lineage::AncestorShare>& shares) {
+    const int subject = shares.front().node;
+    double unknown = 0;
+    for (const auto& share : shares) {
+        unknown += share.unknown_share;
+        if (share.node != subject) {
+            rows.push_back({&graph, subject, &share, 0});
+        }
+    }
+    if (unknown > 0) {
+        rows.push_back({&graph, subject, nullptr, unknown});
+    }
+}
 
 }  // namespace
 
@@ -115,39 +145,38 @@ ResultShape descendant_shape() {
 }
 
 ResultShape pedigree_notation_shape() {
-    return line_text_rows.shape();
+    return notation_rows.shape();
 }
 
-Table ancestor_share_table(const lineage::PedigreeGraph& graph,
-                           const std::vector<lineage::AncestorShare>& shares) {
+Table ancestor_share_table(const PedigreeGraph& graph,
+                           const std::vector<std::vector<lineage::AncestorShare>>& shares) {
     std::vector<ShareRow> rows;
-    double unknown = 0;
-    for (const auto& share : shares) {
-        unknown += share.unknown_share;
-        if (share.node != shares.front().node) {
-            rows.push_back({&graph, &share, 0});
-        }
-    }
-    if (unknown > 0) {
-        rows.push_back({&graph, nullptr, unknown});
+    for (const auto& of_subject : shares) {
+        add_shares(rows, graph, of_subject);
     }
     return ancestor_share_rows.of(rows);
 }
 
-Table descendant_table(const lineage::PedigreeGraph& graph, int subject) {
+Table descendant_table(const PedigreeGraph& graph, const std::vector<int>& subjects) {
     std::vector<ChildRow> rows;
-    for (const auto& descendant : lineage::descendants_of(graph, subject)) {
-        rows.push_back({&graph, descendant});
+    for (const int subject : subjects) {
+        for (const auto& descendant : lineage::descendants_of(graph, subject)) {
+            rows.push_back({&graph, subject, descendant});
+        }
     }
     return descendant_rows.of(rows);
 }
 
-Table pedigree_notation_table(const lineage::PedigreeGraph& graph, int subject, int generations,
+Table pedigree_notation_table(const PedigreeGraph& graph, const std::vector<int>& subjects, int generations,
                               const Wording& wording) {
-    const auto tree = lineage::cross_tree(graph, subject, generations, say("unknown").in(wording));
-    const std::vector<TextRow> rows{{say("Purdy notation"), lineage::purdy_text(tree)},
-                                    {say("With crosses in parentheses"), lineage::times_text(tree)}};
-    return line_text_rows.of(rows);
+    std::vector<TextRow> rows;
+    for (const int subject : subjects) {
+        const auto tree = lineage::cross_tree(graph, subject, generations, say("unknown").in(wording));
+        const auto& name = graph.nodes[subject].name;
+        rows.push_back({name, say("Purdy notation"), lineage::purdy_text(tree)});
+        rows.push_back({name, say("With crosses in parentheses"), lineage::times_text(tree)});
+    }
+    return notation_rows.of(rows);
 }
 
 }  // namespace pipward::operation::detail

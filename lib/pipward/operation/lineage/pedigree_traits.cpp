@@ -7,7 +7,6 @@
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/place/accession_choice.h"
-#include "pipward/value/listed_names.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -88,45 +87,71 @@ constexpr TableOf<TraitRow> table{
                                    "pollen_parent", "of_pollen_parent", "trees"}};
     }};
 
-Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const lineage::PedigreeGraph& graph,
-                    bool is_one) {
-    if (descents.empty()) {
-        return is_one ? say("Neither it nor its parents or grandparents were scored.")
-                      : say("No parent was scored.");
-    }
-    if (!is_one) {
-        return say("Traits of parents that were scored: {}.", descents.size());
-    }
-    std::vector<Sentence> parts;
+/// Whose traits are shown.
+struct Subjects {
+    std::vector<int> nodes;
+    bool named = false;  ///< otherwise everybody who is a parent
+};
+
+std::vector<Sentence> lines_of(const std::vector<lineage::TraitDescent>& descents,
+                               const lineage::PedigreeGraph& graph, int node) {
+    std::vector<Sentence> lines;
     for (const auto& descent : descents) {
-        const auto seen = lineage::seen_in_words(graph, descent);
-        parts.push_back(descent.own ? say("{} {:.3g}, seen in: {}.", descent.trait, descent.own->mean, seen)
-                                    : say("{} not scored, seen in: {}.", descent.trait, seen));
+        if (descent.node == node) {
+            const auto seen = lineage::seen_in_words(graph, descent);
+            lines.push_back(descent.own
+                                ? say("{} {:.3g}, seen in: {}.", descent.trait, descent.own->mean, seen)
+                                : say("{} not scored, seen in: {}.", descent.trait, seen));
+        }
     }
-    return joined(parts, verbatim("\n"));
+    return lines;
+}
+
+Sentence summary_of(const std::vector<lineage::TraitDescent>& descents, const lineage::PedigreeGraph& graph,
+                    const Subjects& subjects) {
+    if (!subjects.named) {
+        return descents.empty() ? say("No parent was scored.")
+                                : say("Traits of parents that were scored: {}.", descents.size());
+    }
+    std::vector<Sentence> lines;
+    for (const int node : subjects.nodes) {
+        const auto& name = graph.nodes[node].name;
+        const auto traits = lines_of(descents, graph, node);
+        lines.push_back(traits.empty() ? say("Neither {} nor its parents or grandparents were scored.", name)
+                                       : say("{}: {}", name, joined(traits, verbatim(" "))));
+    }
+    return joined(lines, verbatim("\n"));
+}
+
+Subjects subjects_of(const Orchard& orchard, const lineage::PedigreeGraph& graph,
+                     const std::vector<std::string>& names) {
+    if (names.empty()) {
+        return {lineage::parents_and_crossed(orchard, graph), false};
+    }
+    Subjects subjects{{}, true};
+    for (const auto& name : names) {
+        subjects.nodes.push_back(graph.number.at(name));
+    }
+    return subjects;
 }
 
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
     const auto reading = book::read_line(request.book);
+    const auto& orchard = reading.orchard;
     Outcome outcome;
     outcome.findings = reading.findings;
-    std::optional<std::string> who;
-    if (!request.who.empty()) {
-        who = place::accession_meant(reading.orchard, request.who, "accessions", outcome.findings);
-    }
+    const auto names = place::accessions_meant(orchard, request.who, "accessions", outcome.findings);
+    const auto wanted = lineage::scored_traits(orchard, request.traits, "traits", outcome.findings);
     expect_no_errors(outcome.findings);
     lent.step(0.5, say("Following the traits"));
-    const auto& orchard = reading.orchard;
     const auto graph = lineage::pedigree_graph(orchard.accessions, orchard.blend_members);
     const auto means = lineage::trait_means(orchard.trees, lineage::scores_until(orchard, request.as_of));
+    const auto subjects = subjects_of(orchard, graph, names);
     std::vector<lineage::TraitDescent> descents;
-    const auto nodes =
-        who ? std::vector{graph.number.at(*who)} : lineage::parents_and_crossed(orchard, graph);
-    for (const int node : nodes) {
+    for (const int node : subjects.nodes) {
         std::ranges::move(lineage::trait_descent(graph, node, means), std::back_inserter(descents));
     }
-    const auto wanted = listed_names(request.traits);
     std::erase_if(descents, [&](const lineage::TraitDescent& descent) {
         return !wanted.empty() && std::ranges::find(wanted, descent.trait) == wanted.end();
     });
@@ -135,7 +160,7 @@ Outcome run(const Request& request, const Run& lent) {
         rows.push_back({&graph, &descent});
     }
     outcome.tables = {table.of(rows)};
-    outcome.summary = summary_of(descents, graph, who.has_value());
+    outcome.summary = summary_of(descents, graph, subjects);
     lent.step(1.0, say("Done"));
     return outcome;
 }
@@ -152,8 +177,9 @@ std::unique_ptr<const Operation> pedigree_traits() {
                         parameter(&Request::who, "accessions", "Accessions",
                                   "Names of accessions or labels of trees, separated by commas; all parents "
                                   "where none is named."),
-                        parameter(&Request::traits, "traits", "Traits",
-                                  "Only these traits, separated by commas; all where none is named."),
+                        parameter(
+                            &Request::traits, "traits", "Traits",
+                            "Only these traits, separated by commas; all that were scored where left out."),
                         as_of_parameter(&Request::as_of)},
          .results = {table.shape()},
          .examples = {{"Where a seedling has its traits from.",
@@ -161,6 +187,8 @@ std::unique_ptr<const Operation> pedigree_traits() {
                         {"accessions", "17-01-01"},
                         {"traits", "taste, scab"},
                         {"as-of", "2026-03-20"}}},
+                      {"Two seedlings side by side.",
+                       {{"book", "BOOK"}, {"accessions", "17-01-01, 17-01-03"}, {"as-of", "2026-03-20"}}},
                       {"The taste of every parent.",
                        {{"book", "BOOK"}, {"traits", "taste"}, {"as-of", "2026-03-20"}}}},
          .run = run});

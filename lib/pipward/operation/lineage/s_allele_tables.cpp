@@ -2,15 +2,12 @@
 #include "pipward/operation/lineage/detail/s_allele_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/detail/s_match_codes.h"
 
 namespace pipward::operation::detail {
 namespace {
 
 using enum CellType;
-
-std::vector<CodeWord> matches_as_codes() {
-    return {{"full", "full"}, {"half", "half"}, {"none", "none"}, {"unknown", "not known"}};
-}
 
 const std::vector<ColumnOf<seed::MatchRow>>& match_columns() {
     static const std::vector<ColumnOf<seed::MatchRow>> columns{
@@ -18,7 +15,7 @@ const std::vector<ColumnOf<seed::MatchRow>>& match_columns() {
          [](const seed::MatchRow& r) { return text_cell(r.seed_parent); }},
         {{"pollen_parent", text, "", "Pollen parent", "The accession whose pollen it would be."},
          [](const seed::MatchRow& r) { return text_cell(r.pollen_parent); }},
-        {{"match", text, "", "S-alleles", "Compatibility of the pollen with the style.", matches_as_codes()},
+        {{"match", text, "", "S-alleles", "Compatibility of the pollen with the style.", s_match_codes()},
          [](const seed::MatchRow& r) { return text_cell(lineage::to_text(r.match)); }},
         {{"compatible_share", number, "0 to 1", "Compatible pollen",
           "Share of compatible pollen; 0 means none expected, not none possible: incompatibility is not "

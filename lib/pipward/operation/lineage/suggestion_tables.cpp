@@ -2,6 +2,7 @@
 #include "pipward/operation/lineage/detail/suggestion_tables.h"
 
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/detail/s_match_codes.h"
 #include "pipward/season/words.h"
 
 namespace pipward::operation::detail {
@@ -34,8 +35,8 @@ const std::vector<ColumnOf<season::Suggestion>>& suggestion_columns() {
          [](const season::Suggestion& s) { return whole_cell(s.weighed->cross.plants); }},
         {{"kinship", number, "0 to 1", "Kinship", "Of the parents; their seedlings' inbreeding."},
          [](const season::Suggestion& s) { return number_cell(s.weighed->cross.kinship, 3); }},
-        {{"s_match", text, "", "S-alleles", "Compatibility by the alleles."},
-         [](const season::Suggestion& s) { return Cell{season::s_match_words(s.alleles.match)}; }},
+        {{"s_match", text, "", "S-alleles", "Compatibility by the alleles.", s_match_codes()},
+         [](const season::Suggestion& s) { return text_cell(lineage::to_text(s.alleles.match)); }},
         {{"way", text, "", "Way", "How the pollen can be obtained this spring."},
          [](const season::Suggestion& s) {
              return s.way() ? text_cell(season::way_words(s.way()->way)) : Cell{};

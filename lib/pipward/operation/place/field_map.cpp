@@ -7,6 +7,7 @@
 #include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/tree_choice.h"
+#include "pipward/paper/day_words.h"
 #include "pipward/paper/field_contents.h"
 #include "pipward/paper/field_pages.h"
 #include "pipward/paper/paper_size.h"
@@ -110,7 +111,7 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.2, say("Laying out the map"));
     auto map = paper::map_of(orchard, trees, request.as_of);
     map.title = title_of(request);
-    map.made_on = say("as of {}", to_iso(request.as_of)).in(wording);
+    map.made_on = say("as of {}", paper::long_day(request.as_of)).in(wording);
     map.turned_deg = request.rows_across ? paper::turn_to_rows_deg(map.rows) : 0.0;
     const auto plan = paper::planned_map(map, paper::size_of(request.paper), request.scale);
     const paper::Typesetter typesetter;

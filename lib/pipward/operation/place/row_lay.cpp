@@ -9,6 +9,7 @@
 #include "pipward/operation/place/detail/user_places.h"
 #include "pipward/place/row_laying.h"
 #include "pipward/record/name_index.h"
+#include "pipward/record/reader_days.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation::detail {
@@ -39,9 +40,9 @@ const std::vector<ColumnOf<place::LaidRow>>& laid_columns() {
          [](const place::LaidRow& r) { return number_cell(r.length.value, 3); }},
         {{"bearing_deg", number, "°", "Bearing", "Direction of the numbering, clockwise from true north."},
          [](const place::LaidRow& r) { return number_cell(r.bearing_deg, 2); }},
-        {{"first_lon", number, "°", "Longitude of the first", "East of Greenwich, WGS 84."},
+        {{"first_lon", number, "°", "Longitude of the first position", "East of Greenwich, WGS 84."},
          [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lon, 8); }},
-        {{"first_lat", number, "°", "Latitude of the first", "North of the equator, WGS 84."},
+        {{"first_lat", number, "°", "Latitude of the first position", "North of the equator, WGS 84."},
          [](const place::LaidRow& r) { return number_cell(r.positions.front().at.lat, 8); }},
     };
     return columns;
@@ -115,7 +116,7 @@ Outcome lay(const Request& request, const Run& lent) {
             change.added.push_back(book::block_to_add(request.block, box.low, box.high));
         }
         change.added.push_back(book::rows_to_add(rows));
-        change.results.push_back(spoken(outcome.tables[1], lent.wording));
+        change.results.push_back(spoken(outcome.tables[1], with_stored_days(lent.wording)));
         book::apply_change(request.book, change);
     }
     outcome.crs = orchard.crs;

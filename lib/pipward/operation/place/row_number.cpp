@@ -12,6 +12,7 @@
 #include "pipward/paper/page_svg.h"
 #include "pipward/paper/reading_page.h"
 #include "pipward/place/number_trees.h"
+#include "pipward/record/reader_days.h"
 #include "pipward/value/complaint.h"
 
 namespace pipward::operation::detail {
@@ -224,7 +225,7 @@ Outcome give_numbers(const Request& request, const Run& lent) {
     if (request.keep || request.write) {
         lent.step(0.8, say("Writing the numbers"));
         if (request.keep) {
-            change.results = {spoken(outcome.tables.front(), lent.wording)};
+            change.results = {spoken(outcome.tables.front(), with_stored_days(lent.wording))};
         }
         book::apply_change(request.book, change);
     }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "pipward/book/part_reading.h"
 #include "pipward/lineage/pedigree_text.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
@@ -10,6 +11,7 @@
 #include "pipward/operation/detail/list.h"
 #include "pipward/place/address.h"
 #include "pipward/place/geo_uri.h"
+#include "pipward/place/part_of_book.h"
 #include "pipward/place/place_text.h"
 #include "pipward/place/tree_index.h"
 #include "pipward/place/tree_story.h"
@@ -135,8 +137,7 @@ std::vector<FoundRow> rows_of(const place::TreeIndex& index, const std::vector<p
     return rows;
 }
 
-Finding not_found(const place::TreeIndex& index, const std::string& query) {
-    const auto names = index.names_like(query);
+Finding not_found(const std::vector<std::string>& names, const std::string& query) {
     return {Level::notice,
             "",
             "",
@@ -175,16 +176,57 @@ std::optional<place::OwnPosition> standpoint_of(const place::TreeIndex& index,
     return stand;
 }
 
+std::optional<place::LonLat> place_of(const Request& request) {
+    const auto place = place::parse_place(request.at);
+    return place ? std::optional{place->at} : std::nullopt;
+}
+
+/// The trees that the answer is among, and the names that are most like the search text where there are none.
+struct Searched {
+    book::BookReading reading;
+    std::optional<std::vector<std::string>> names{};
+};
+
+// Nothing where a part of the book cannot hold the answer.
+std::optional<Searched> search_part(const Request& request) {
+    Searched searched;
+    auto part = book::read_part(request.book, [&](OrchardShelf& shelf) {
+        const auto limit = static_cast<std::size_t>(request.limit);
+        const auto from = place_of(request);
+        const auto stand = from ? place::own_position(*from, shelf.taken().crs) : std::nullopt;
+        if (is_blank(request.query)) {
+            return stand && place::take_nearest(*stand, limit, shelf);
+        }
+        if (!place::take_for({request.query, limit, stand, request.as_of}, shelf)) {
+            return false;
+        }
+        if (place::TreeIndex(shelf.taken()).find(request.query, 1, stand, request.as_of).empty()) {
+            searched.names = place::names_like(request.query, shelf);
+        }
+        return true;
+    });
+    if (!part) {
+        return std::nullopt;
+    }
+    searched.reading = std::move(*part);
+    book::tell_as_warnings(searched.reading.findings);
+    return searched;
+}
+
+Searched search(const Request& request) {
+    auto part = search_part(request);
+    return part ? std::move(*part) : Searched{book::read_trees(request.book)};
+}
+
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    auto reading = book::read_trees(request.book);
+    auto searched = search(request);
     lent.step(0.6, say("Collecting names"));
-    const place::TreeIndex index(std::move(reading.orchard));
+    const place::TreeIndex index(std::move(searched.reading.orchard));
     lent.step(0.9, say("Searching"));
     Outcome outcome;
-    outcome.findings = std::move(reading.findings);
-    const auto place = place::parse_place(request.at);
-    const auto from = place ? std::optional{place->at} : std::nullopt;
+    outcome.findings = std::move(searched.reading.findings);
+    const auto from = place_of(request);
     const auto stand = standpoint_of(index, from, outcome.findings);
     const auto limit = static_cast<std::size_t>(request.limit);
     const bool by_place = is_blank(request.query);
@@ -193,7 +235,8 @@ Outcome run(const Request& request, const Run& lent) {
                                  : std::vector<place::FoundTree>{};
     const auto rows = rows_of(index, found, from, request.as_of);
     if (rows.empty() && !by_place) {
-        outcome.findings.push_back(not_found(index, request.query));
+        outcome.findings.push_back(
+            not_found(searched.names ? *searched.names : index.names_like(request.query), request.query));
     }
     outcome.tables = {found_table.of(rows)};
     outcome.crs = index.orchard().crs;

@@ -3,10 +3,13 @@
 
 #include <algorithm>
 
+#include "pipward/book/part_reading.h"
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
+#include "pipward/place/earth.h"
+#include "pipward/place/misplaced.h"
 #include "pipward/place/near_words.h"
 #include "pipward/place/place_text.h"
 #include "pipward/place/tree_story.h"
@@ -159,13 +162,29 @@ std::vector<QuestionRow> question_rows(const place::NearSpots& near,
     return rows;
 }
 
+// Rows around the position; all of them where no tree is near.
+book::BookReading read_around(const Request& request) {
+    auto part = book::read_part(request.book, [&](OrchardShelf& shelf) {
+        const auto place = place::parse_place(request.here);
+        const auto at =
+            place ? place::ToEarth(shelf.taken().crs).back(place->at) : place::parse_grid(request.grid);
+        return at && place::take_near({*at, request.accuracy, request.beside, request.gap_weight}, shelf);
+    });
+    if (!part) {
+        return book::read_stands(request.book);
+    }
+    book::tell_as_warnings(part->findings);
+    return std::move(*part);
+}
+
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0.0, say("Reading the book"));
-    const auto reading = book::read_stands(request.book);
+    const auto reading = read_around(request);
     const auto& orchard = reading.orchard;
     lent.step(0.8, say("Comparing the trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
+    add_findings(outcome, place::check_places(orchard));
     const auto written = place::parse_place(request.here);
     const auto place = written ? std::optional{written->at} : std::nullopt;
     const auto at = place ? place::place_on_map(*place, orchard, {"at", request.here}, outcome.findings)

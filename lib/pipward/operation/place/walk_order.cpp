@@ -7,6 +7,7 @@
 #include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/place/detail/tree_choice.h"
+#include "pipward/place/misplaced.h"
 #include "pipward/place/walk_end.h"
 #include "pipward/place/walk_stops.h"
 #include "pipward/value/complaint.h"
@@ -131,6 +132,7 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0.2, say("Choosing trees"));
     Outcome outcome;
     outcome.findings = reading.findings;
+    add_findings(outcome, place::check_places(orchard));
     const auto works = planned_works(request);
     place::WalkWish wish;
     wish.trees = chosen_trees(orchard, request, {.as_of = request.as_of}, outcome.findings, works);

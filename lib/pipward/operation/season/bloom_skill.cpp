@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
 
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/bloom_skill_tables.h"
@@ -33,16 +36,49 @@ Sentence summary_of(const std::vector<bloom::SkillScore>& scores) {
                season::method_words(chosen->method), chosen->rmse, chosen->seasons);
 }
 
-Findings unreadable_days(const Request& request) {
-    if (request.issued_on.empty() || read_issue_days(request.issued_on)) {
-        return {};
+/// Each is a forecast of every accession in every season.
+constexpr std::size_t most_forecasts = 24;
+
+template <class Value>
+std::vector<Value> each_once(std::vector<Value> values) {
+    std::vector<Value> kept;
+    for (auto& value : values) {
+        if (std::ranges::find(kept, value) == kept.end()) {
+            kept.push_back(std::move(value));
+        }
     }
-    return {about_parameter("on", request.issued_on, say("These are not days of a year."),
-                            say("Write month and day, with commas between: 02-15,03-01."))};
+    return kept;
+}
+
+std::optional<Finding> too_many(const std::string& key, std::size_t number) {
+    if (number <= most_forecasts) {
+        return std::nullopt;
+    }
+    return about_parameter(key, std::to_string(number),
+                           say("{} different ones are more than can be scored in one run.", number),
+                           say("Give at most {}.", most_forecasts));
+}
+
+Findings check(const Request& request) {
+    Findings findings;
+    const auto days =
+        request.issued_on.empty() ? std::vector<bloom::DayOfYear>{} : read_issue_days(request.issued_on);
+    if (!days) {
+        findings.push_back(about_parameter("on", request.issued_on, say("These are not days of a year."),
+                                           say("Write month and day, with commas between: 02-15,03-01.")));
+    }
+    for (auto& finding : {too_many("on", days ? each_once(*days).size() : 0),
+                          too_many("lead", each_once(request.lead).size())}) {
+        if (finding) {
+            findings.push_back(*finding);
+        }
+    }
+    return findings;
 }
 
 bloom::ForwardRequest forward_request(const Request& request, Hemisphere hemisphere) {
-    return {request.issued_on.empty() ? usual_issue_days(hemisphere) : *read_issue_days(request.issued_on),
+    return {request.issued_on.empty() ? usual_issue_days(hemisphere)
+                                      : each_once(*read_issue_days(request.issued_on)),
             request.first_season,
             {}};
 }
@@ -61,7 +97,7 @@ Outcome run(const Request& request, const Run& lent) {
     const auto past = season::read_past(place, step);
     const auto forward = forward_request(request, place.hemisphere);
     const auto scores = season::score_past(
-        place, past, {request.lead, request.training_seasons, request.per_accession}, step);
+        place, past, {each_once(request.lead), request.training_seasons, request.per_accession}, step);
     Outcome outcome;
     using Forward = std::vector<bloom::ForwardScore>;
     using Meetings = std::vector<cross::MeetingScore>;
@@ -129,7 +165,7 @@ std::unique_ptr<const Operation> bloom_skill() {
                         {"training-seasons", "5"},
                         {"per-accession", "yes"},
                         {"keep", "no"}}}},
-         .check = unreadable_days,
+         .check = check,
          .run = run});
 }
 

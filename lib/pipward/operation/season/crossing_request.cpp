@@ -12,7 +12,9 @@ season::PlanWish plan_wish(const CrossingRequest& request) {
                                             .seed_to_seedling = request.seed_to_seedling,
                                             .flowers_per_donor_flower = request.flowers_per_donor_flower,
                                             .pollen_per_flower = request.pollen_per_flower,
-                                            .usable_germination = request.usable_germination};
+                                            .usable_germination = request.usable_germination,
+                                            .fruit_set_sd = request.fruit_set_sd,
+                                            .fruit_set_of_genus = {}};
     return {request.method, stated, request.own_counts};
 }
 
@@ -31,6 +33,11 @@ std::vector<Bound<CrossingRequest>> crossing_parameters() {
         parameter(&Request::fruit_set, "fruit-set", "Fruit set",
                   "Share of pollinated flowers that set fruit, before the orchard's own counts.")
             .between(0.01, 1.0)
+            .advanced(),
+        parameter(&Request::fruit_set_sd, "fruit-set-sd", "Spread of fruit set",
+                  "Standard deviation of fruit set from cross to cross, before the orchard's own counts.")
+            .in("0 to 1")
+            .between(0.0, 0.5)
             .advanced(),
         parameter(&Request::seeds_per_fruit, "seeds-per-fruit", "Seeds per fruit",
                   "Mean sound seeds in a fruit, before the orchard's own counts.")

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include "pipward/operation/declare/column_of.h"
+#include "pipward/operation/declare/detail/s_match_codes.h"
 #include "pipward/operation/place/detail/row_tables.h"
 #include "pipward/operation/season/detail/bloom_skill_tables.h"
 #include "pipward/operation/season/result_tables.h"
@@ -52,20 +53,38 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
          [](Way w) { return text_cell(cross::to_text(w->way)); }},
         {{"best", yes_no, "", "Best way", "Whether this is the best way, the one that the plan follows."},
          [](Way w) { return Cell{w->best}; }},
+        {{"second", yes_no, "", "Second way",
+          "Whether this is followed besides the best way, in case that fails."},
+         [](Way w) { return Cell{w->insurance}; }},
         {{"probability", number, "0 to 1", "Probability",
           "Probability that viable, compatible pollen is available while the stigmas are receptive."},
          [](Way w) { return number_cell(w->chance.value, 3); }},
         {{"collect_from", day, "", "Collect from",
           "First day to collect flowers at balloon stage, or to cut the branch."},
          [](Way w) { return cell(w->collect_from); }},
-        {{"collect_to", day, "", "Collect to", "Last safe day to collect at the accepted risk."},
+        {{"collect_to", day, "", "Collect to",
+          "Last safe day to collect at the accepted risk, or a median where the next column says so."},
          [](Way w) { return cell(w->collect_to); }},
+        {{"collect_to_is_median", yes_no, "", "Collect to: a median",
+          "Whether the last day to collect is a median, because it is too early in the year for a safe day."},
+         [](Way w) { return Cell{w->collect_by_median}; }},
+        {{"balloon_from", day, "", "Balloon from",
+          "Median first day on which the donor stands at balloon stage."},
+         [](Way w) { return cell(w->balloon_from); }},
+        {{"balloon_to", day, "", "Balloon to", "Median last day on which the donor stands at balloon stage."},
+         [](Way w) { return cell(w->balloon_to); }},
         {{"store", text, "", "Store", "Where the pollen is stored until then.", stores_as_codes()},
          [](Way w) { return w->store ? text_cell(to_word(*w->store)) : Cell{}; }},
         {{"use_from", day, "", "Use from", "First day on which the seed parent can be pollinated."},
          [](Way w) { return cell(w->use_from); }},
-        {{"use_to", day, "", "Use to", "Last day on which the seed parent can be pollinated."},
+        {{"use_to", day, "", "Use to",
+          "Last safe day on which the seed parent can be pollinated, or a median where the next column says "
+          "so."},
          [](Way w) { return cell(w->use_to); }},
+        {{"use_to_is_median", yes_no, "", "Use to: a median",
+          "Whether the last day to pollinate is a median, because it is too early in the year for a safe "
+          "day."},
+         [](Way w) { return Cell{w->use_by_median}; }},
         {{"flowers", whole, "", "Flowers to pollinate",
           "Flowers of the seed parent to be pollinated for the wanted seedlings."},
          [](Way w) { return whole_cell(w->flowers); }},
@@ -76,7 +95,7 @@ const std::vector<ColumnOf<Planned<cross::CrossWay>>>& cross_outlook_columns() {
         {{"lot", text, "", "Lot", "Pollen lot in stock that this way uses."},
          [](Way w) { return cell(w->lot); }},
         {{"s_match", text, "", "S-alleles",
-          "Compatibility of the donor's pollen with the style, by the S-alleles."},
+          "Compatibility of the donor's pollen with the style, by the S-alleles.", detail::s_match_codes()},
          [](Way w) { return text_cell(lineage::to_text(w->s_match)); }},
         {{"kinship", number, "0 to 1", "Kinship",
           "Coefficient of kinship of the parents: the inbreeding of a seedling; unknown where no parent of "
@@ -95,7 +114,7 @@ constexpr TableOf<Planned<cross::CrossWay>> cross_outlook_rows{
     "Each cross goal by each way to obtain the pollen, with probabilities and reasons.",
     cross_outlook_columns, [] {
         return TableView{
-            .first = {"cross", "seed_parent", "donor", "verdict", "probability", "way", "collect_to",
+            .first = {"cross", "seed_parent", "donor", "verdict", "probability", "way", "lot", "collect_to",
                       "use_from", "use_to", "flowers", "donor_flowers", "s_match", "kinship"},
             .below = {"why"},
             .once = {"as_of", "season"}};
@@ -111,8 +130,19 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
         {{"tree", text, "", "Tree", "The donor tree; unknown where the donor has no living tree."},
          [](Task t) { return text_cell(t->tree); }},
         {{"do_from", day, "", "From", "First day to do it."}, [](Task t) { return Cell{t->do_from}; }},
-        {{"do_to", day, "", "To", "Last safe day at the accepted risk."},
+        {{"do_to", day, "", "To",
+          "Last safe day at the accepted risk, or a median where the next column says so."},
          [](Task t) { return Cell{t->do_to}; }},
+        {{"do_to_is_median", yes_no, "", "To: a median",
+          "Whether the last day is a median, because it is too early in the year for a safe day."},
+         [](Task t) { return Cell{t->by_median}; }},
+        {{"balloon_from", day, "", "Balloon from",
+          "Median first day on which the tree stands at balloon stage; unknown for a test."},
+         [](Task t) { return cell(t->balloon_from); }},
+        {{"balloon_to", day, "", "Balloon to",
+          "Median last day on which the tree stands at balloon stage; unknown for a test."},
+         [](Task t) { return cell(t->balloon_to); }},
+        {{"lot", text, "", "Lot", "The pollen lot to test."}, [](Task t) { return cell(t->lot); }},
         {{"flowers", whole, "", "Flowers", "Flowers to collect."},
          [](Task t) { return whole_cell(t->flowers); }},
         {{"mass_mg", number, "mg", "Pollen", "Expected yield of raw pollen."},
@@ -125,6 +155,9 @@ const std::vector<ColumnOf<Planned<cross::PollenTask>>>& pollen_task_columns() {
          [](Task t) { return whole_cell(t->season_of_use.year); }},
         {{"for_crosses", text, "", "For crosses", "Codes of the cross goals it serves."},
          [](Task t) { return text_cell(fmt::format("{}", fmt::join(t->for_crosses, ", "))); }},
+        {{"second", yes_no, "", "Second way",
+          "Whether it is for a second way only, in case the first fails."},
+         [](Task t) { return Cell{t->insurance}; }},
         {{"urgency", text, "", "Urgency", "How soon it must be done."},
          [](Task t) { return text_cell(cross::to_text(t->urgency)); }},
         {{"why", text, "", "Why", "The reasons, in sentences."}, [](Task t) { return text_cell(t->why); }},
@@ -139,10 +172,11 @@ constexpr TableOf<Planned<cross::PollenTask>> pollen_task_rows{
     "Pollen to collect, branches to cut, lots to test: by last safe day.",
     pollen_task_columns,
     [] {
-        return TableView{.first = {"do_from", "do_to", "work", "donor", "tree", "flowers", "for_crosses",
-                                   "store", "keep_until", "mass_mg", "urgency", "season_of_use"},
-                         .below = {"why"},
-                         .once = {"as_of"}};
+        return TableView{
+            .first = {"do_from", "do_to", "work", "donor", "lot", "tree", "flowers", "for_crosses", "store",
+                      "keep_until", "mass_mg", "urgency", "season_of_use"},
+            .below = {"why"},
+            .once = {"as_of"}};
     },
     [](const Planned<cross::PollenTask>& t) { return t->at; }};
 
@@ -159,6 +193,9 @@ const std::vector<ColumnOf<Planned<cross::FieldTask>>>& field_task_columns() {
         {{"tree", text, "", "Tree", "The seed parent's tree."}, [](Task t) { return text_cell(t->tree); }},
         {{"do_from", day, "", "From", "First day to do it."}, [](Task t) { return Cell{t->do_from}; }},
         {{"do_to", day, "", "To", "Last day to do it."}, [](Task t) { return Cell{t->do_to}; }},
+        {{"do_to_is_median", yes_no, "", "To: a median",
+          "Whether the last day is a median, because it is too early in the year for a safe day."},
+         [](Task t) { return Cell{t->by_median}; }},
         {{"flowers", whole, "", "Flowers", "Flowers at this tree."},
          [](Task t) { return whole_cell(t->flowers); }},
         {{"pollen", text, "", "Pollen", "Which pollen to bring."},

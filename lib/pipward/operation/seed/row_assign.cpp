@@ -193,7 +193,7 @@ Findings check(const Request& request) {
 std::unique_ptr<const Operation> row_assign() {
     return declare<Request>(
         {.about =
-             {"row-assign", "Planting plan for seedlings", "Rows",
+             {"row-assign", "Planting plan for seedlings", "Trees",
               "Assigns germinated seedlings to the vacant positions of a block: family by family, or "
               "mixed in random order with check trees between, none left out, row by row in walking "
               "order. With write, makes their accessions, with both parents, and their trees, and withdraws "

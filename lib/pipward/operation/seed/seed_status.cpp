@@ -5,8 +5,8 @@
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/plan_answer.h"
+#include "pipward/operation/seed/detail/named_crosses.h"
 #include "pipward/operation/seed/detail/seed_status_tables.h"
-#include "pipward/operation/seed/detail/wanted_crosses.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -22,24 +22,24 @@ bool is_open(const seed::CrossTally& tally, const seed::NextWork& next) {
     return next.work != seed::SeedWork::nothing || !tally.flowers.count;
 }
 
-std::vector<CrossRow> cross_rows(const Request& request, const std::vector<std::string>& wanted,
+std::vector<CrossRow> cross_rows(const Request& request, const std::vector<std::string>& named,
                                  const std::vector<seed::CrossTally>& tallies, const Orchard& orchard) {
     const OrchardIndex book(orchard);
     std::vector<CrossRow> rows;
     for (const auto& tally : tallies) {
         const auto next = seed::next_work(tally, book, request.as_of);
-        if (is_wanted(wanted, tally.goal->code) && (!request.open_only || is_open(tally, next))) {
+        if (is_named(named, tally.goal->code) && (!request.open_only || is_open(tally, next))) {
             rows.push_back({&tally, next});
         }
     }
     return rows;
 }
 
-std::vector<LotRow> lot_rows(const Request& request, const std::vector<std::string>& wanted,
+std::vector<LotRow> lot_rows(const Request& request, const std::vector<std::string>& named,
                              const std::vector<seed::LotCourse>& courses, double expected) {
     std::vector<LotRow> rows;
     for (const auto* course : seed::lots_on_hand(courses, "", request.as_of)) {
-        if (is_wanted(wanted, course->lot->cross)) {
+        if (is_named(named, course->lot->cross)) {
             rows.push_back({course, request.as_of, expected});
         }
     }
@@ -68,18 +68,33 @@ std::vector<season::FieldWorkItem> work_of(const std::vector<CrossRow>& rows, co
     return work;
 }
 
+/// Fruit set by genus where any was counted.
+std::vector<FigureRow> figure_rows(const seed::Learned& learned) {
+    std::vector<FigureRow> rows;
+    for (const auto& [genus, set] : learned.fruit_set_of_genus) {
+        rows.push_back({genus.empty() ? say("fruit set of pollinated flowers")
+                                      : say("fruit set of pollinated flowers, {}", genus),
+                        &set});
+    }
+    if (rows.empty()) {
+        rows.push_back({say("fruit set of pollinated flowers"), &learned.fruit_set});
+    }
+    rows.push_back({say("spread of fruit set between crosses"), &learned.fruit_set_sd});
+    rows.push_back({say("sound seeds per fruit"), &learned.seeds_per_fruit, 1, "seeds"});
+    rows.push_back({say("germination of seeds"), &learned.germination});
+    return rows;
+}
+
 Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
-    const auto wanted = wanted_crosses(request.crosses, reading.orchard);
+    const auto named = named_crosses(request.crosses, reading.orchard);
     const auto tallies = seed::tally_crosses(reading.orchard, request.as_of);
     const auto courses = seed::lot_courses(reading.orchard, request.as_of);
     const auto learned = seed::learn(reading.orchard, request.as_of, {});
-    const auto crosses = cross_rows(request, wanted, tallies, reading.orchard);
-    const auto lots = lot_rows(request, wanted, courses, learned.germination.used);
-    const std::vector<FigureRow> figures{{say("fruit set of pollinated flowers"), &learned.fruit_set},
-                                         {say("sound seeds per fruit"), &learned.seeds_per_fruit, 1, "seeds"},
-                                         {say("germination of seeds"), &learned.germination}};
+    const auto crosses = cross_rows(request, named, tallies, reading.orchard);
+    const auto lots = lot_rows(request, named, courses, learned.germination.used);
+    const auto figures = figure_rows(learned);
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = {seed_status_table.of(crosses), seed_on_hand_table.of(lots),

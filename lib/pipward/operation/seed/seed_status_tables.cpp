@@ -70,7 +70,7 @@ const std::vector<ColumnOf<LotRow>>& lot_columns() {
          [](const LotRow& r) { return text_cell(r.course->lot->code); }},
         {{"cross", text, "", "Cross", "Code of the cross."},
          [](const LotRow& r) { return text_cell(r.course->lot->cross); }},
-        {{"seeds", whole, "", "Seeds", "When it was made."},
+        {{"seeds", whole, "", "Seeds", "Seeds of the lot when it was made."},
          [](const LotRow& r) { return whole_cell(r.course->lot->seeds); }},
         {{"left", whole, "", "Left", "Seeds that are still in the lot."},
          [](const LotRow& r) { return whole_cell(seed::on_hand(*r.course)); }},
@@ -108,7 +108,7 @@ const std::vector<ColumnOf<FigureRow>>& figure_columns() {
          [](const FigureRow& r) {
              return r.figure->counted > 0 ? number_cell(r.scale * r.figure->yours, 1) : Cell{};
          }},
-        {{"counted", whole, "", "Counted", "Flowers, fruits or seeds that it counted."},
+        {{"counted", whole, "", "Counted", "Flowers, crosses, fruits or seeds that it counted."},
          [](const FigureRow& r) { return whole_cell(r.figure->counted); }},
         {{"used", number, "as stated", "Used", "Both together: used in the season plan."},
          [](const FigureRow& r) { return number_cell(r.scale * r.figure->used, 1); }},

@@ -6,7 +6,7 @@
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/read_checked.h"
 #include "pipward/operation/detail/list.h"
-#include "pipward/operation/seed/detail/wanted_crosses.h"
+#include "pipward/operation/seed/detail/named_crosses.h"
 #include "pipward/paper/germination_chart.h"
 #include "pipward/seed/trial.h"
 #include "pipward/value/complaint.h"
@@ -155,8 +155,8 @@ Outcome run(const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     const auto reading = read_checked_without_weather(request.book, request.as_of, lent);
     auto trials = seed::trials_of(reading.orchard, request.as_of);
-    const auto wanted = wanted_crosses(request.crosses, reading.orchard);
-    std::erase_if(trials, [&](const seed::Trial& trial) { return !is_wanted(wanted, trial.cross); });
+    const auto named = named_crosses(request.crosses, reading.orchard);
+    std::erase_if(trials, [&](const seed::Trial& trial) { return !is_named(named, trial.cross); });
     Outcome outcome;
     outcome.findings = reading.findings;
     outcome.tables = tables_of(trials);

@@ -17,14 +17,10 @@ std::string element(std::string_view tag, std::string_view kind, std::string_vie
 std::string name_html(std::string_view name);
 /// Names joined by commas.
 std::string names_html(const std::vector<std::string>& names);
-/// "2026-04-12", machine-readable.
-std::string iso_day_html(Day day);
-/// "Sun 2026-04-12", machine-readable.
-std::string iso_work_day_html(Day day, const Speech& speech);
+/// "Sun 12 Apr", machine-readable.
+std::string day_html(Day day, const Speech& speech);
 /// From one day to another, on two lines where the place is narrow, each day whole. Both are markup.
 std::string span_html(const std::string& from_html, const std::string& to_html);
-/// "Sun 12 Apr", machine-readable.
-std::string work_day_html(Day day, const Speech& speech);
 
 /// A part of a page under its own second-level heading; `id` is the target of links to it.
 std::string section_html(std::string_view id, const Sentence& title, std::string_view html,

@@ -28,6 +28,22 @@ struct Family {
     std::set<std::string, std::less<>> codes{};  ///< of the crosses, as compared; siblings point into it
 };
 
+/// What a search text asks for: names of parents as families have them.
+struct ParentsSought {
+    std::string seed;
+    std::string pollen;
+    std::string number{};
+    bool slips = true;  ///< whether the pollen parent's name may have any: its number could be taken for one
+
+    /// Whether a parent's name is like enough to the first, or the second.
+    bool is_seed(const std::string& key) const;
+    bool is_pollen(const std::string& key) const;
+};
+/// Every way to understand it; none where it has no sign between two names.
+std::vector<ParentsSought> parents_sought(std::string_view query);
+/// The code of a cross before a number, as compared; empty where there is none.
+std::string code_sought(std::string_view query);
+
 class FamilyTable {
   public:
     void add(Family family) { families_.push_back(std::move(family)); }

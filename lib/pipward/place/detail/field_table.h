@@ -3,6 +3,9 @@
 
 #include <array>
 #include <cstdint>
+#include <map>
+#include <set>
+#include <string>
 #include <vector>
 
 #include "pipward/place/detail/hits.h"
@@ -24,12 +27,19 @@ class FieldTable : Vocabulary {
 
     void find(std::string_view query, Effort effort, Hits& hits) const;
 
+    /// The fields of trees that find() would look for: of each way to understand the search text the names,
+    /// or numbers, by facet. Those of a block or row that is written in several ways are all there.
+    using FieldsSought = std::map<Facet, std::set<std::string>>;
+    std::vector<FieldsSought> sought(std::string_view query, Effort effort) const;
+
     /// "accession Wrenlea, block Upper, planted 2019": the fields of a hit of kind MatchKind::record.
     Sentence shown(const Hit& hit, const Orchard& orchard) const;
 
   private:
     Values called(Facet facet, std::span<const Token> tokens, Effort effort) const override;
     void learn_codes(const std::vector<std::uint32_t>& blocks);
+    std::vector<Reading> readings(const std::vector<Token>& tokens, Effort effort) const;
+    std::set<std::string> names_of(Facet facet, std::uint32_t value) const;
     void find_tokens(const std::vector<Token>& tokens, Effort effort, float worth, Hits& hits) const;
     void find_reading(const Reading& reading, float worth, Hits& hits) const;
     template <class Use>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <set>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -19,6 +20,9 @@ class NameList {
 
     /// Another way to write a name, as the code that labels begin with.
     void add_code(std::uint32_t name, const std::string& code);
+
+    /// Every way in which the name of that number is written.
+    std::set<std::string> written(std::uint32_t name) const;
 
     /// The names that the tokens may mean.
     Values called(std::span<const Token> tokens, Effort effort) const;

@@ -2,17 +2,34 @@
 #pragma once
 
 #include <cstdint>
+#include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "pipward/place/detail/hits.h"
 #include "pipward/place/detail/key_table.h"
+#include "pipward/place/detail/likeness.h"
 #include "pipward/place/detail/query_readings.h"
 
 /// Inside of the room: every name that leads to trees, end to end in one text, so that a million are looked
 /// through in some hundredths of a second.
 namespace pipward::place::detail {
+
+/// The names that are most like a search text, of any that it is shown.
+class MostLike {
+  public:
+    MostLike(std::string_view query, std::size_t how_many);
+    void show(std::string_view key, std::string_view name);
+    /// The most like first; no name twice.
+    std::vector<std::string> names() const;
+
+  private:
+    Likeness likeness_;
+    std::size_t how_many_;
+    std::set<std::pair<int, std::string>> best_;  // by slips
+};
 
 class NamePool {
   public:
@@ -90,6 +107,17 @@ class NamePool {
 /// letter, for names have the same digits in other orders; the third of its like in a row hardly
 /// anything.
 int slips_allowed(std::string_view key);
+
+/// Some letters in a row, as words have and numbers of seedlings do not.
+bool has_word(std::string_view key);
+/// Whether every token begins a part of its own; numbers are whole ones.
+bool begin_words(std::span<const Token> tokens, std::vector<std::string> parts);
+/// Several words, of which one may be short, or one long enough to tell something.
+bool may_abbreviate(std::span<const Token> tokens);
+/// No numbers, and no words such as "row".
+bool all_are_words(std::span<const Token> tokens);
+/// "up 3 12" as its parts.
+std::vector<std::string> split_parts(std::string_view parts_key);
 
 /// The letters and digits of a text, or all of it folded where it has none: what names are compared by.
 std::string name_key(std::string_view folded);

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -32,6 +34,17 @@ class NearTable {
     const Orchard& orchard_;
     std::vector<Spot> spots_;
 };
+
+/// A box of the map.
+struct MapBox {
+    MapPoint low;
+    MapPoint high;
+};
+/// Around all trees that NearTable::find() would find in a book of this coordinate system; nothing where the
+/// text names no place.
+std::optional<MapBox> box_sought(std::string_view query, const std::string& crs);
+/// Around a position, so far to each side, in units of y.
+MapBox box_around(const OwnPosition& from, double distance);
 
 /// Whether the search text can be nothing else: a geo: or other link to a place, two decimals, degrees.
 bool is_surely_place(std::string_view query);

@@ -12,6 +12,20 @@
 /// Inside of the room: the words of every note, and the trees that each is about.
 namespace pipward::place::detail {
 
+/// What a search text asks of remarks, told by each alone: never fewer than RemarkPool finds.
+class RemarkSieve {
+  public:
+    explicit RemarkSieve(std::string_view query);
+    /// As find() of the pool.
+    bool holds(std::string_view remark) const;
+    /// As find_like().
+    bool holds_like(std::string_view remark) const;
+
+  private:
+    std::vector<std::string> words_;
+    std::string like_;  // the one word that may have slips; empty where none may
+};
+
 class RemarkPool {
   public:
     /// The number of the note. `shown` must outlive the pool.

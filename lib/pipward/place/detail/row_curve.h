@@ -25,10 +25,7 @@ class RowCurve {
 
     RowFoot foot(math::PlanePoint point) const;
     math::PlanePoint at(double along) const;
-    math::PlanePoint ahead(double along) const;
-    double length() const { return ends_[1] - ends_[0]; }
-    /// Of the trees it was laid through, from its line: as many as trees, metres to the right.
-    const std::vector<double>& offs() const { return offs_; }
+    double length() const { return table_.back(); }
     std::size_t coefficients() const { return height_.size(); }
 
   private:
@@ -51,8 +48,6 @@ class RowCurve {
     std::vector<double> height_{};  // coefficients
     std::vector<double> table_{};   // along, at even steps of x from low_ on
     double table_step_ = 1;
-    double ends_[2]{0, 0};
-    std::vector<double> offs_{};
 };
 
 }  // namespace pipward::place::detail

@@ -18,7 +18,6 @@ struct RowDirections {
         0;  ///< cosine of the mean direction against the wanted one, or north, before it was turned
     double other_bearing_deg = 0;  ///< the second best direction in the middle, 0 up to 180
     double rivalry = 0;            ///< how well trees stand in line that way, against 1 for the rows
-    double contrast = 0;           ///< how much better than in all directions together, in standard errors
 };
 
 /// The direction in which most trees stand in line with others, in small patches, followed from the clearest

@@ -19,7 +19,6 @@ class RowPhase {
 
     /// Metres along at which the row starts over: beyond, it cannot be told how many positions were passed.
     std::vector<double> breaks{};
-    double spacing = 1;     ///< metres: the even one that the trees keep best to
     double unevenness = 0;  ///< root mean square deviation of windows from even positions, in standard errors
     double wander = 0;      ///< and in positions, less what the noise accounts for
 

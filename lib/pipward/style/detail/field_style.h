@@ -10,7 +10,7 @@
 namespace pipward::style::detail {
 
 /// How a table's columns are filled in, from what the schema says of them: the row number is hidden, a closed
-/// list is harvested from, a name of another table's row too, days have a calendar.
+/// list is chosen from, a name of another table's row too, days have a calendar.
 std::vector<FieldStyle> field_styles(const book::BookTable& table, const Wording& wording = in_english);
 /// The same for a result table, which is only looked at.
 std::vector<FieldStyle> field_styles(const TableShape& result, const Wording& wording = in_english);

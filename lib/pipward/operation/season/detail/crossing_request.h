@@ -18,6 +18,7 @@ struct CrossingRequest : SeasonRequest {
     Share seed_to_seedling = cross::CrossingAssumptions{}.seed_to_seedling;
     double flowers_per_donor_flower = cross::CrossingAssumptions{}.flowers_per_donor_flower;
     Milligrams pollen_per_flower = cross::CrossingAssumptions{}.pollen_per_flower;
+    double fruit_set_sd = cross::CrossingAssumptions{}.fruit_set_sd;
     Share usable_germination = cross::CrossingAssumptions{}.usable_germination;
 };
 
