@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/calendar.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::paper {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 CalendarEvent collecting() {
     return {"gather-2026-Wrenlea",

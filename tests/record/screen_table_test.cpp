@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/record/screen_table.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -17,9 +18,7 @@ Column share_column() {
     return {"chance", number, "share", "Chance", "The chance."};
 }
 
-Day day_of(const std::string& iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 /// Two pieces of work, with all that a view can ask for.
 Table work() {

@@ -116,8 +116,8 @@ void advise_next_spring(DonorPlan& donor) {
     for (auto& way : donor.ways) {
         if (way.row.way == PollenWay::kept_from_last_year) {
             way.sentences.push_back(
-                say("Collect pollen of {} by {} this spring and freeze it: the cross can "
-                    "then be made next year.",
+                say("Collect pollen of {} by {} this spring and freeze it: the cross can then be made next "
+                    "year.",
                     row.donor, to_iso(*row.collect_to)));
         }
     }
