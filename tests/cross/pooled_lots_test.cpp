@@ -65,6 +65,25 @@ TEST(PooledLots, TheLineOfTheWorkNamesEachLotAndItsShare) {
                                                       std::to_string(ways[1].flowers) + " flowers");
 }
 
+// What was collected for the same day is used on these days, not on the last ones of the seed parent's bloom.
+TEST(PooledLots, PollenOfTheRoomIsJudgedOnTheDaysOnWhichItIsUsed) {
+    auto made = spring_of_lots("2026-04-28");
+    made.goal("C1", "Red", "Mate");
+    const auto before = made.plan();
+    const auto asked = std::ranges::find(before.pollen, PollenWork::collect, &PollenTask::work);
+    ASSERT_NE(asked, before.pollen.end());
+    made.lot("P1", "Mate", "2026-04-28", Store::room, asked->flowers);
+    const auto plan = made.plan();
+    const auto ways = followed(plan, "C1");
+    ASSERT_FALSE(ways.empty());
+    EXPECT_EQ(ways.front().lot, "P1");
+    EXPECT_LE(*ways.front().use_to, day("2026-05-01"));
+    for (const auto& task : plan.pollen) {
+        EXPECT_NE(task.work, PollenWork::collect)
+            << asked->flowers << " were collected as asked; " << task.flowers << " more: " << task.why.text();
+    }
+}
+
 TEST(PooledLots, TheOldestThatStillGerminatesGoesFirst) {
     auto made = spring_of_lots("2026-04-10");
     made.goal("C1", "Red", "Late");

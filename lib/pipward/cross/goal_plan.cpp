@@ -96,7 +96,7 @@ std::optional<WayOutlook> next_spring(Bench& bench, const DonorPlan& donor) {
     const auto& crossing = donor.crossing;
     const bool refused = crossing.compatibility.match == lineage::SMatch::none;
     if (crossing.next_season || refused || crossing.donors.empty() ||
-        best_chance(donor.ways) >= doubtful_chance) {
+        donor.need.flowers <= 0 || best_chance(donor.ways) >= doubtful_chance) {
         return std::nullopt;
     }
     CrossGoal goal = *crossing.goal;

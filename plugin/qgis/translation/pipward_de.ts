@@ -13903,7 +13903,7 @@
         <translation>kein Allel der Mutter</translation>
     </message>
     <message>
-        <source>nobody</source>
+        <source>none of them</source>
         <translation>keinem</translation>
     </message>
     <message>
