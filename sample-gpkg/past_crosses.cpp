@@ -50,7 +50,7 @@ const std::vector<Story>& stories() {
 
 constexpr double empty_seeds = 1.2;  // a fruit
 constexpr int possible_seeds = 10;   // two in each of five cells
-constexpr int drying_days = 60;      // from washing to the cold, at the least
+constexpr int seed_drying_days = 60;      // from washing to the cold, at the least
 constexpr int stratified_days = 84;
 constexpr double lost_after_germination = 0.08;
 
@@ -172,7 +172,7 @@ SeedLot lot_of(const Story& story, const Harvest& harvest, std::size_t part) {
     lot.seeds = harvest.seeds / parts + (static_cast<int>(part) < harvest.seeds % parts ? 1 : 0);
     lot.from_tags = harvest.tags;
     lot.washed_on = harvest.last_harvested + 5;
-    lot.stratified_from = std::max(*make_day({story.spring, 11, 25}), *lot.washed_on + drying_days);
+    lot.stratified_from = std::max(*make_day({story.spring, 11, 25}), *lot.washed_on + seed_drying_days);
     lot.cold = Celsius{3};
     lot.stratified_to = *lot.stratified_from + stratified_days;
     lot.medium = treatment.medium;

@@ -12,11 +12,11 @@
 namespace pipward::console {
 namespace {
 
-constexpr int most_width = 100;  ///< longer lines are hard to read
+constexpr int readable_width = 100;  ///< longer lines are hard to read
 constexpr int usual_left_width = 28;
 
 int line_width() {
-    return std::min(output_screen().width, most_width);
+    return std::min(output_screen().width, readable_width);
 }
 
 /// On a narrow screen the words stand below what they explain.
@@ -154,8 +154,7 @@ std::string operation_list() {
 std::string overview() {
     return wrapped("Pipward keeps an orchard map and plans bloom and crosses for a fruit breeder.", 0) +
            "\n" + wrapped("Usage: pipward OPERATION BOOK [--option value ...]", 7) +
-           "       pipward OPERATION --help\n" +
-           section("Operations", operation_list()) +
+           "       pipward OPERATION --help\n" + section("Operations", operation_list()) +
            section("Also", entry("--list", "The operations, one a line.") +
                                entry("--reference", "The reference of all operations, in Markdown.") +
                                entry("--schema", "The tables of an orchard book, in Markdown.") +
@@ -173,8 +172,7 @@ std::string overview() {
            wrapped(
                "Results go to standard output, everything else to standard error. Lines are as wide as the "
                "terminal; COLUMNS sets another width, NO_COLOR turns bold letters off. Without a terminal "
-               "the "
-               "width is 100.",
+               "the width is 100.",
                0);
 }
 

@@ -8,6 +8,7 @@
 #include <charconv>
 #include <cstdlib>
 #include <optional>
+#include <sstream>
 #include <string_view>
 
 #include "pipward/record/terminal_text.h"
@@ -64,8 +65,11 @@ std::string in_lines(const std::string& text, const record::Screen& screen, int 
     }
     const std::string blanks(static_cast<std::size_t>(moved_in), ' ');
     std::string lines;
-    for (const auto& line : record::broken_into_lines(text, screen.width - moved_in)) {
-        lines += (lines.empty() ? "" : "\n" + blanks) + line;
+    std::istringstream paragraphs(text);
+    for (std::string paragraph; std::getline(paragraphs, paragraph);) {
+        for (const auto& line : record::broken_into_lines(paragraph, screen.width - moved_in)) {
+            lines += (lines.empty() ? "" : "\n" + blanks) + line;
+        }
     }
     return lines;
 }

@@ -101,9 +101,9 @@ void lose_the_log(const std::string& path) {
 
 std::string generations(int number) {
     return fmt::format(
-        "WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n WHERE x < {}) "
-        "INSERT INTO accession (name, kind, seed_parent) SELECT 'G' || x, 'seedling', "
-        "CASE WHEN x > 1 THEN 'G' || (x - 1) END FROM n",
+        "WITH RECURSIVE n(x) AS (SELECT 1 UNION ALL SELECT x + 1 FROM n WHERE x < {}) INSERT INTO accession "
+        "(name, kind, seed_parent) SELECT 'G' || x, 'seedling', CASE WHEN x > 1 THEN 'G' || (x - 1) END FROM "
+        "n",
         number);
 }
 
@@ -183,8 +183,7 @@ std::vector<BadKind> schemas() {
         {"endless-view-marked-as-ours", nothing,
          sql({"CREATE VIEW row_position AS " + endless + "SELECT x AS fid FROM n", registered("row_position"),
               "UPDATE gpkg_contents SET description = 'Result of Pipward, replaced when it is computed "
-              "again. ' "
-              "WHERE table_name = 'row_position'"})},
+              "again. ' WHERE table_name = 'row_position'"})},
         {"endless-view-besides", nothing,
          sql({"CREATE VIEW besides AS " + endless + "SELECT x AS fid FROM n"})},
         {"endless-trigger-of-weather", nothing,
@@ -202,9 +201,8 @@ std::vector<BadKind> schemas() {
          sql({"CREATE TRIGGER own AFTER UPDATE ON gpkg_contents BEGIN DELETE FROM tree; END"})},
         {"index-that-ignores", nothing,
          sql({"CREATE TABLE copy (fid INTEGER PRIMARY KEY AUTOINCREMENT NOT NULL, station TEXT NOT NULL, day "
-              "DATE NOT "
-              "NULL, t_min_c REAL NOT NULL, t_max_c REAL NOT NULL, source TEXT NOT NULL DEFAULT 'observed', "
-              "UNIQUE (t_min_c) ON CONFLICT IGNORE)",
+              "DATE NOT NULL, t_min_c REAL NOT NULL, t_max_c REAL NOT NULL, source TEXT NOT NULL DEFAULT "
+              "'observed', UNIQUE (t_min_c) ON CONFLICT IGNORE)",
               "INSERT OR IGNORE INTO copy SELECT * FROM weather_day", "PRAGMA legacy_alter_table = on",
               "DROP TABLE weather_day", "ALTER TABLE copy RENAME TO weather_day"})},
         {"names-in-capitals", nothing,
@@ -259,11 +257,9 @@ std::vector<BadKind> cells() {
          sql({"UPDATE tree SET accession = 'Nobody' WHERE " + some_trees})},
         {"circle-in-the-pedigree", told,
          sql({"UPDATE accession SET seed_parent = (SELECT name FROM accession ORDER BY fid LIMIT 1 OFFSET 1) "
-              "WHERE fid = "
-              "(SELECT min(fid) FROM accession)",
+              "WHERE fid = (SELECT min(fid) FROM accession)",
               "UPDATE accession SET seed_parent = (SELECT name FROM accession ORDER BY fid LIMIT 1) WHERE "
-              "fid = (SELECT "
-              "fid FROM accession ORDER BY fid LIMIT 1 OFFSET 1)"})},
+              "fid = (SELECT fid FROM accession ORDER BY fid LIMIT 1 OFFSET 1)"})},
         {"twenty-thousand-generations", nothing, sql({generations(20'000)})},
         {"negative-counts", told, sql({"UPDATE seed_lot SET seeds = -5"})},
         {"more-than-there-was", told, sql({"UPDATE fruit SET fruits = 99999"})},
@@ -271,12 +267,10 @@ std::vector<BadKind> cells() {
          sql({"UPDATE trait_score SET score = 1e308 * (1 - 2 * (fid % 2))"})},
         {"notes-doubled", told,
          sql({"INSERT INTO bloom_observation (tree, accession, observed_on, bbch) SELECT tree, accession, "
-              "observed_on, bbch "
-              "FROM bloom_observation WHERE tree IS NOT NULL LIMIT 5"})},
+              "observed_on, bbch FROM bloom_observation WHERE tree IS NOT NULL LIMIT 5"})},
         {"notes-that-contradict", told,
          sql({"INSERT INTO bloom_observation (tree, observed_on, bbch) SELECT tree, date(observed_on, '+2 "
-              "days'), 55 FROM "
-              "bloom_observation WHERE tree IS NOT NULL AND bbch > 62 LIMIT 5"})},
+              "days'), 55 FROM bloom_observation WHERE tree IS NOT NULL AND bbch > 62 LIMIT 5"})},
         {"cold-store-at-minus-100", told, sql({"UPDATE seed_lot SET stratification_c = -100"})},
         {"formulas-and-markup", nothing,
          sql({"UPDATE tree SET remark = '=HYPERLINK(\"http://x\",\"<script>alert(1)</script>\")' WHERE " +

@@ -35,7 +35,7 @@ Tree tree(const std::string& label, const std::string& accession, double height 
     return planted;
 }
 
-struct World {
+struct ForecastWorld {
     std::vector<weather::SeasonWeather> past = springs(2011, 12);
     CurvesOf curves = curves_of_springs(past);
     std::vector<Accession> accessions{apple("Apple A"), apple("Apple B"), apple("Apple C"),
@@ -108,7 +108,7 @@ TEST(ResidualNodes, StandWhereStudentsTPutsThem) {
 }
 
 TEST(Forecast, QuantilesAndStagesStandInOrder) {
-    World world;
+    ForecastWorld world;
     for (const int as_of : {-60, 20, 80, 110, 140}) {
         for (const auto& one : world.forecast(as_of).windows) {
             for (const auto& days : {one.first, one.full, one.end}) {
@@ -123,7 +123,7 @@ TEST(Forecast, QuantilesAndStagesStandInOrder) {
 }
 
 TEST(Forecast, TheLaterInTheSpringTheNarrower) {
-    World world;
+    ForecastWorld world;
     int before = 1000;
     for (const int as_of : {-30, 45, 75, 100}) {
         const int now = width(window(world.forecast(as_of), "Apple B"));
@@ -134,7 +134,7 @@ TEST(Forecast, TheLaterInTheSpringTheNarrower) {
 }
 
 TEST(Forecast, MostSpringsBloomInsideTheirWindow) {
-    World world;
+    ForecastWorld world;
     int inside = 0;
     constexpr int count = 40;
     for (int year = 2026; year < 2026 + count; ++year) {
@@ -154,7 +154,7 @@ TEST(Forecast, MostSpringsBloomInsideTheirWindow) {
 }
 
 TEST(Forecast, ForecastDaysCountAsWeather) {
-    World world;
+    ForecastWorld world;
     const auto without = world.forecast(75);
     const auto with = world.forecast(75, {}, 15);
     const auto spread = [](const BloomWindow& one) {
@@ -165,7 +165,7 @@ TEST(Forecast, ForecastDaysCountAsWeather) {
 }
 
 TEST(Forecast, WhereLessIsKnownTheWindowIsWider) {
-    World world;
+    ForecastWorld world;
     const auto forecast = world.forecast(85);
     EXPECT_GT(width(window(forecast, "Seedling")), width(window(forecast, "Apple B")));
     EXPECT_GT(width(window(forecast, "Stranger")), width(window(forecast, "Seedling")));
@@ -174,7 +174,7 @@ TEST(Forecast, WhereLessIsKnownTheWindowIsWider) {
 }
 
 TEST(Forecast, ATreeHigherUpBloomsLater) {
-    World world;
+    ForecastWorld world;
     const auto forecast = world.forecast(60);
     const auto& low = forecast.windows[forecast.trees[1].window];
     const auto& high = forecast.windows[forecast.trees[2].window];
@@ -185,7 +185,7 @@ TEST(Forecast, ATreeHigherUpBloomsLater) {
 }
 
 TEST(Forecast, RemovedTreesAreLeftOutAndTreelessAccessionsKept) {
-    World world;
+    ForecastWorld world;
     world.trees[3].removed_on = season_date(50);
     EXPECT_EQ(world.forecast(49).trees.size(), 6U);
     const auto later = world.forecast(50);
@@ -195,7 +195,7 @@ TEST(Forecast, RemovedTreesAreLeftOutAndTreelessAccessionsKept) {
 }
 
 TEST(Forecast, SameInputSameOutputInAnyOrder) {
-    World world;
+    ForecastWorld world;
     const auto forecast = world.forecast(90, {seen("Apple A", 88, 57), seen("Apple B", 89, 56)});
     std::ranges::reverse(world.trees);
     std::ranges::reverse(world.accessions);
@@ -211,7 +211,7 @@ TEST(Forecast, SameInputSameOutputInAnyOrder) {
 }
 
 TEST(Forecast, ALateNoteMovesItsOwnAccessionMostAndTheOthersSome) {
-    World world;
+    ForecastWorld world;
     const int as_of = 85;
     const auto before = world.forecast(as_of);
     const auto mean = [](const BloomWindow& one) {
@@ -233,7 +233,7 @@ TEST(Forecast, ALateNoteMovesItsOwnAccessionMostAndTheOthersSome) {
 }
 
 TEST(Forecast, FullBloomNotedYesterdayIsBelieved) {
-    World world;
+    ForecastWorld world;
     const int model_day = window(world.forecast(120), "Apple B").full.p50 - season_date(0);
     const int observed = model_day + 3;
     const auto forecast = world.forecast(observed + 1, {seen("Apple B", observed, 65)});
@@ -244,7 +244,7 @@ TEST(Forecast, FullBloomNotedYesterdayIsBelieved) {
 }
 
 TEST(Forecast, ObservationsOfOtherSeasonsAndOfTheFutureArePassedOver) {
-    World world;
+    ForecastWorld world;
     auto other_year = seen("Apple A", 90, 57);
     other_year.season = {2020};
     auto unheard = seen("Nobody", 90, 57);
@@ -254,20 +254,20 @@ TEST(Forecast, ObservationsOfOtherSeasonsAndOfTheFutureArePassedOver) {
 }
 
 TEST(Forecast, PastItsDateWithoutANoteItStaysUnsureAndSaysSo) {
-    World world;
+    ForecastWorld world;
     const auto forecast = world.forecast(150);
     EXPECT_GE(width(window(forecast, "Apple B")), 2);
     EXPECT_EQ(window(forecast, "Apple B").warnings.size(), 1U);
 }
 
 TEST(Forecast, WithoutAPastSeasonThereIsNoEnsemble) {
-    World world;
+    ForecastWorld world;
     world.past.clear();
     EXPECT_THROW(world.forecast(90), Error);
 }
 
 TEST(Forecast, TheSouthMirrorsTheNorth) {
-    World north;
+    ForecastWorld north;
     std::vector<weather::SeasonWeather> past = north.past;
     for (auto& season : past) {
         season.first = anchor_of(season.season, Hemisphere::south) + season_first;

@@ -17,12 +17,12 @@ using testing::true_bloom;
 
 constexpr Day at_last{1000000};
 
-struct World {
+struct ForwardWorld {
     std::vector<weather::SeasonWeather> seasons = testing::springs(2001, 14);
     Station station{1, "Larkfold", {100}, {}, orchard_latitude};
     Orchard orchard;
 
-    World() {
+    ForwardWorld() {
         const auto curves = testing::curves_of_springs(seasons);
         for (const auto& [name, need, species] : {std::tuple{"Apple A", 5800.0, "Malus domestica"},
                                                   std::tuple{"Apple B", 6600.0, "Malus domestica"},
@@ -69,7 +69,7 @@ std::vector<double> errors_in(const std::vector<ForwardCase>& cases, int year) {
 }
 
 TEST(Forward, EveryStageOfEverySpringIsScoredOnEveryDayOfIssue) {
-    const auto cases = World().cases();
+    const auto cases = ForwardWorld().cases();
     EXPECT_EQ(cases.size(), 5U * 3U * 3U * 2U);  // springs, accessions, stages, days
     for (const auto& scored : cases) {
         EXPECT_LT(std::abs(scored.error), 25);
@@ -79,7 +79,7 @@ TEST(Forward, EveryStageOfEverySpringIsScoredOnEveryDayOfIssue) {
 }
 
 TEST(Forward, LaterSpringsTeachNothing) {
-    World world;
+    ForwardWorld world;
     const auto before = errors_in(world.cases(), 2010);
     for (auto& seen : world.orchard.bloom_observations) {
         if (seen.observed_on > make_day({2010, 12, 31}).value()) {
@@ -90,7 +90,7 @@ TEST(Forward, LaterSpringsTeachNothing) {
 }
 
 TEST(Forward, TheWeatherAfterTheDayOfIssueIsHidden) {
-    World world;
+    ForwardWorld world;
     const ForwardRequest early{{{3, 1}}, 2014, {BloomMethod::averaged}};
     const auto before = errors_in(world.cases(early), 2014);
     auto& last = world.seasons.back();
@@ -102,7 +102,7 @@ TEST(Forward, TheWeatherAfterTheDayOfIssueIsHidden) {
 }
 
 TEST(Forward, AMethodKnowsMoreTheLaterTheDay) {
-    const auto scores = forward_scores(World().cases());
+    const auto scores = forward_scores(ForwardWorld().cases());
     const auto rmse = [&](DayOfYear issued) {
         return std::ranges::find_if(scores,
                                     [&](const ForwardScore& score) {
@@ -115,7 +115,7 @@ TEST(Forward, AMethodKnowsMoreTheLaterTheDay) {
 }
 
 TEST(Forward, AnAccessionWithoutEarlierObservationsIsForecastByItsKind) {
-    World world;
+    ForwardWorld world;
     auto& all = world.orchard.bloom_observations;
     std::erase_if(all, [](const BloomObservation& seen) {
         return seen.accession == "Apple B" && seen.observed_on < make_day({2014, 1, 1}).value();
@@ -128,14 +128,14 @@ TEST(Forward, AnAccessionWithoutEarlierObservationsIsForecastByItsKind) {
 
 TEST(Forward, WithoutAFirstSpringFiveTeachBefore) {
     int first = 9999;
-    for (const auto& scored : World().cases({{{3, 1}}, {}, {BloomMethod::mean_day}})) {
+    for (const auto& scored : ForwardWorld().cases({{{3, 1}}, {}, {BloomMethod::mean_day}})) {
         first = std::min(first, scored.season.year);
     }
     EXPECT_EQ(first, 2006);
 }
 
 TEST(Forward, CanBeStopped) {
-    const World world;
+    const ForwardWorld world;
     EXPECT_THROW(
         forward_cases({world.orchard, world.station, orchard_latitude, at_last, world.seasons},
                       {{{3, 1}}, 2010, {BloomMethod::mean_day}}, [](double done) { return done < 0.5; }),

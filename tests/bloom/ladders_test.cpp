@@ -10,9 +10,9 @@
 namespace pipward::bloom {
 namespace {
 
-const std::string pear = "Pyrus communis";
+const std::string pear_species = "Pyrus communis";
 
-struct World {
+struct LadderWorld {
     CurvesOf curves = testing::curves_of_springs(testing::springs(2001, 12));
     std::vector<StageSeen> stages;
 
@@ -27,23 +27,23 @@ struct World {
     void observe(int year, int bbch, double day) {
         StageSeen seen;
         seen.accession = "Pear A";
-        seen.species = pear;
+        seen.species = pear_species;
         seen.season = {year};
         seen.stage = {bbch};
         seen.observed_on = anchor_of({year}, Hemisphere::north) + static_cast<int>(std::round(day));
         stages.push_back(seen);
     }
     StageLadder learned() const {
-        return detail::learn_ladders(stages, curves, Hemisphere::north, {2013}).of(pear);
+        return detail::learn_ladders(stages, curves, Hemisphere::north, {2013}).of(pear_species);
     }
 };
 
 TEST(Ladders, WithoutObservationsAreTheUsualOnes) {
-    EXPECT_EQ(World{}.learned(), usual_ladder(pear));
+    EXPECT_EQ(LadderWorld{}.learned(), usual_ladder(pear_species));
 }
 
 TEST(Ladders, ComeToWhatIsObservedSpringAfterSpring) {
-    World world;
+    LadderWorld world;
     for (int year = 2001; year <= 2012; ++year) {
         world.observe_spring(year, -80, 150);
     }
@@ -52,8 +52,8 @@ TEST(Ladders, ComeToWhatIsObservedSpringAfterSpring) {
 }
 
 TEST(Ladders, RecentSpringsCountMost) {
-    World older;
-    World later;
+    LadderWorld older;
+    LadderWorld later;
     for (int year = 2001; year <= 2012; ++year) {
         older.observe_spring(year, -40, year < 2007 ? 150 : 90);
         later.observe_spring(year, -40, year < 2007 ? 90 : 150);
@@ -62,7 +62,7 @@ TEST(Ladders, RecentSpringsCountMost) {
 }
 
 TEST(Ladders, ASlipOfThePenTeachesLittle) {
-    World world;
+    LadderWorld world;
     for (int year = 2001; year <= 2012; ++year) {
         world.observe_spring(year, -38, 86);
     }
@@ -72,20 +72,20 @@ TEST(Ladders, ASlipOfThePenTeachesLittle) {
 }
 
 TEST(Ladders, OfASpeciesTeachNothingOfAnother) {
-    World world;
+    LadderWorld world;
     world.observe_spring(2012, -80, 150);
     const auto ladders = detail::learn_ladders(world.stages, world.curves, Hemisphere::north, {2013});
     EXPECT_EQ(ladders.of("Malus domestica"), usual_ladder("Malus domestica"));
 }
 
 TEST(Ladders, PlaceStagesByTheirSpecies) {
-    World world;
+    LadderWorld world;
     world.observe_spring(2012, -80, 150);
     const auto ladders = detail::learn_ladders(world.stages, world.curves, Hemisphere::north, {2013});
     detail::place_stages(world.stages, ladders);
-    EXPECT_EQ(world.stages[0].place.after_full, ladders.of(pear).first);
+    EXPECT_EQ(world.stages[0].place.after_full, ladders.of(pear_species).first);
     EXPECT_EQ(world.stages[1].place.after_full.value, 0);
-    EXPECT_EQ(world.stages[2].place.after_full, ladders.of(pear).end);
+    EXPECT_EQ(world.stages[2].place.after_full, ladders.of(pear_species).end);
 }
 
 }  // namespace

@@ -24,7 +24,7 @@ using testing::true_observations;
 
 const std::vector<double> needs{5800, 6600, 7400};
 
-struct World {
+struct ModelWorld {
     std::vector<weather::SeasonWeather> seasons = springs(2011, 12);
     CurvesOf curves = curves_of_springs(seasons);
     std::vector<Observation> observations = true_observations(curves, needs);
@@ -35,12 +35,12 @@ struct World {
     }
 };
 
-double day_in(const World& world, const BloomModel& model, const std::string& accession, int year) {
+double day_in(const ModelWorld& world, const BloomModel& model, const std::string& accession, int year) {
     return predict(model, model.needs.at(accession), world.season(year), {});
 }
 
 TEST(Fit, FindsTheBloomThatMadeTheObservations) {
-    World world;
+    ModelWorld world;
     const auto unseen = curves_of_springs(springs(2030, 10));
     const auto model = world.fitted();
     double missed = 0;
@@ -55,7 +55,7 @@ TEST(Fit, FindsTheBloomThatMadeTheObservations) {
 }
 
 TEST(Fit, WeightsAreSharesAndNeedsAreCounted) {
-    World world;
+    ModelWorld world;
     for (const auto method : bloom_methods()) {
         const auto model = fit(method, world.observations, world.curves, {});
         EXPECT_NEAR(std::accumulate(model.weights.begin(), model.weights.end(), 0.0), 1, 1e-12);
@@ -69,14 +69,14 @@ TEST(Fit, WeightsAreSharesAndNeedsAreCounted) {
 }
 
 TEST(Fit, ChillThenHeatIsOneStructure) {
-    World world;
+    ModelWorld world;
     const auto model = fit(BloomMethod::chill_then_heat, world.observations, world.curves, {});
     EXPECT_EQ(std::ranges::count(model.weights, 1.0), 1);
     EXPECT_EQ(std::ranges::count(model.weights, 0.0), 23);
 }
 
 TEST(Fit, TheMeanDayOfOneAccessionIsItsMeanDay) {
-    World world;
+    ModelWorld world;
     const std::vector<Observation> few{observed("Apple A", 2011, 110), observed("Apple A", 2012, 114),
                                        observed("Apple A", 2013, 112)};
     const auto model = fit(BloomMethod::mean_day, few, world.curves, {});
@@ -84,7 +84,7 @@ TEST(Fit, TheMeanDayOfOneAccessionIsItsMeanDay) {
 }
 
 TEST(Fit, OneNoteMovesTheNeedTowardIt) {
-    World world;
+    ModelWorld world;
     const double before = day_in(world, world.fitted(), "Apple B", 2015);
     auto later = world.observations;
     later.push_back(observed("Apple B", 2022, true_bloom(world.season(2022), needs[1]) + 4, 0.5));
@@ -93,7 +93,7 @@ TEST(Fit, OneNoteMovesTheNeedTowardIt) {
 }
 
 TEST(Fit, TheOrderOfObservationsAndAccessionsIsOfNoEffect) {
-    World world;
+    ModelWorld world;
     std::vector<Accession> accessions{apple("Apple A"), apple("New", "Apple A", "Apple C"),
                                       apple("Newer", "New"), apple("Stranger")};
     const auto model = world.fitted(accessions);
@@ -111,7 +111,7 @@ TEST(Fit, TheOrderOfObservationsAndAccessionsIsOfNoEffect) {
 }
 
 TEST(Fit, ASlipOfThePenIsFlaggedAndBarelyMovesTheAnswer) {
-    World world;
+    ModelWorld world;
     const auto honest = world.fitted();
     auto& slip = world.observations[4];
     const auto name = slip.accession;
@@ -133,7 +133,7 @@ TEST(Fit, ASlipOfThePenIsFlaggedAndBarelyMovesTheAnswer) {
 }
 
 TEST(Fit, ASpringThatIsOddForTheWholeOrchardIsNoSlip) {
-    World world;
+    ModelWorld world;
     for (auto& observation : world.observations) {
         observation.full_bloom += observation.season.year == 2016 ? 9 : 0;
     }
@@ -144,7 +144,7 @@ TEST(Fit, ASpringThatIsOddForTheWholeOrchardIsNoSlip) {
 }
 
 TEST(Fit, OneNoteLeavesThePriorAsItWas) {
-    World world;
+    ModelWorld world;
     const auto model =
         fit(BloomMethod::averaged, std::vector{observed("Apple A", 2015, 124)}, world.curves, {});
     const auto structures = detail::structures_of(BloomMethod::averaged);
@@ -155,7 +155,7 @@ TEST(Fit, OneNoteLeavesThePriorAsItWas) {
 }
 
 TEST(Fit, TwentyAccessionsOfOneSpringAreNotTwentySprings) {
-    World world;
+    ModelWorld world;
     std::vector<Observation> one;
     std::vector<Observation> twenty;
     for (int year = 2011; year < 2023; ++year) {
@@ -173,7 +173,7 @@ TEST(Fit, TwentyAccessionsOfOneSpringAreNotTwentySprings) {
 }
 
 TEST(Fit, DeparturesAreThoseOfARowLeftOut) {
-    World world;
+    ModelWorld world;
     const std::vector<double> days{100, 102, 101, 101.5};
     std::vector<Observation> remarks;
     for (int i = 0; i < 4; ++i) {
@@ -188,7 +188,7 @@ TEST(Fit, DeparturesAreThoseOfARowLeftOut) {
 }
 
 TEST(Fit, WithoutObservationsThereIsNothingToFit) {
-    World world;
+    ModelWorld world;
     try {
         fit(BloomMethod::averaged, {}, world.curves, {});
         FAIL() << "expected an error";
@@ -199,7 +199,7 @@ TEST(Fit, WithoutObservationsThereIsNothingToFit) {
 }
 
 TEST(Fit, FewSeasonsAreSaidAndKeepTheSpreadWide) {
-    World world;
+    ModelWorld world;
     const std::vector<Observation> few{world.observations[0], world.observations[3]};
     const auto model = fit(BloomMethod::averaged, few, world.curves, {});
     EXPECT_TRUE(std::ranges::any_of(model.findings, [](const Finding& f) { return f.value == "2 seasons"; }));
@@ -207,7 +207,7 @@ TEST(Fit, FewSeasonsAreSaidAndKeepTheSpreadWide) {
 }
 
 TEST(Fit, AnOddWinterWithoutChillDoesNotBreakIt) {
-    World world;
+    ModelWorld world;
     auto& warm = world.curves.at({{2015}, 0.0});
     for (double& chill : warm.chill) {
         chill = std::min(chill, 25.0);
@@ -219,7 +219,7 @@ TEST(Fit, AnOddWinterWithoutChillDoesNotBreakIt) {
 }
 
 TEST(Predict, AWarmerSpringBloomsEarlier) {
-    World world;
+    ModelWorld world;
     const auto model = world.fitted();
     double before = 1e9;
     for (double warmer = -2; warmer <= 2; warmer += 0.5) {
@@ -232,7 +232,7 @@ TEST(Predict, AWarmerSpringBloomsEarlier) {
 }
 
 TEST(Predict, ATreeHigherUpIsLateByAsManyDaysAsPublished) {
-    World world;
+    ModelWorld world;
     const auto range = testing::regression_rows("bloom-altitude.txt").front();
     const std::vector<double> offsets{0.0, -100 * lapse_per_metre};
     const auto curves = curves_of_springs(world.seasons, orchard_latitude, offsets);
@@ -251,7 +251,7 @@ TEST(Predict, ATreeHigherUpIsLateByAsManyDaysAsPublished) {
 }
 
 TEST(Borrow, AnAccessionWithoutObservationsStandsBetweenItsParents) {
-    World world;
+    ModelWorld world;
     const auto model = world.fitted({apple("Seedling", "Apple A", "Apple C")});
     EXPECT_EQ(model.needs.at("Seedling").source, NeedSource::mid_parent);
     EXPECT_EQ(model.needs.at("Seedling").observations, 0);
@@ -263,7 +263,7 @@ TEST(Borrow, AnAccessionWithoutObservationsStandsBetweenItsParents) {
 }
 
 TEST(Borrow, TheLessIsKnownTheWiderTheSpread) {
-    World world;
+    ModelWorld world;
     const auto model =
         world.fitted({apple("Both", "Apple A", "Apple C"), apple("One", "", "Apple C"),
                       apple("Grandchild", "Both", "One"), apple("None"), apple("Far", "unheard of")});
@@ -280,7 +280,7 @@ TEST(Borrow, TheLessIsKnownTheWiderTheSpread) {
 }
 
 TEST(Borrow, AnAccessionWithoutObservationsLeansOnItsOwnSpecies) {
-    World world;
+    ModelWorld world;
     auto pear = apple("Pear A");
     auto unnoted = apple("Pear B");
     auto quince = apple("Quince");
@@ -303,7 +303,7 @@ TEST(Borrow, AnAccessionWithoutObservationsLeansOnItsOwnSpecies) {
 }
 
 TEST(Fit, TheRecentMeanForgets) {
-    World world;
+    ModelWorld world;
     std::vector<Observation> observations;
     const auto seasons = springs(1990, 30);
     const auto curves = curves_of_springs(seasons);
@@ -317,7 +317,7 @@ TEST(Fit, TheRecentMeanForgets) {
 }
 
 TEST(Borrow, APedigreeInACircleEndsAtTheOrchardsMean) {
-    World world;
+    ModelWorld world;
     const auto model = world.fitted({apple("Snake", "Tail", ""), apple("Tail", "Snake", "Apple A"),
                                      apple("Self", "Self", "Self"), apple("After", "Snake", "Apple A")});
     EXPECT_EQ(model.needs.at("Snake").source, NeedSource::orchard_mean);
@@ -327,7 +327,7 @@ TEST(Borrow, APedigreeInACircleEndsAtTheOrchardsMean) {
 }
 
 TEST(Borrow, BorrowedNeedsAreSaidOnceForEachKind) {
-    World world;
+    ModelWorld world;
     std::vector<Accession> seedlings;
     for (int i = 0; i < 40; ++i) {
         seedlings.push_back(apple("Seedling " + std::to_string(i), "Apple A", "Apple C"));

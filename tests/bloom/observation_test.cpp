@@ -15,8 +15,8 @@ using testing::curves_of_springs;
 using testing::orchard_latitude;
 using testing::springs;
 
-const Day at_last = make_day({2030, 1, 1}).value();
-const Station station{1, "Larkfold", {100}, {}, orchard_latitude};
+const Day last_day = make_day({2030, 1, 1}).value();
+const Station home{1, "Larkfold", {100}, {}, orchard_latitude};
 
 Day spring_day(int season_day) {
     return anchor_of({2020}, Hemisphere::north) + season_day;
@@ -31,7 +31,7 @@ BloomObservation remark(std::int64_t fid, const std::string& accession, int seas
     return written;
 }
 
-Tree tree(const std::string& label, const std::string& accession, double height) {
+Tree tree_at(const std::string& label, const std::string& accession, double height) {
     Tree planted;
     planted.label = label;
     planted.accession = accession;
@@ -40,7 +40,7 @@ Tree tree(const std::string& label, const std::string& accession, double height)
 }
 
 ObservationsReport observed(const Orchard& orchard, std::vector<double> offsets = {0.0}) {
-    return observe(orchard, station, Hemisphere::north, at_last,
+    return observe(orchard, home, Hemisphere::north, last_day,
                    curves_of_springs(springs(2020, 1), orchard_latitude, std::move(offsets)));
 }
 
@@ -50,19 +50,19 @@ bool has_finding(const Findings& findings, const std::string& row, Level level) 
 }
 
 TEST(TreeOffset, ATreeHigherUpIsColderInWholeSteps) {
-    EXPECT_NEAR(tree_offset(tree("T1", "A", 200), station).degrees, -0.65, 1e-12);
-    EXPECT_NEAR(tree_offset(tree("T1", "A", 103), station).degrees, 0, 1e-12);
-    EXPECT_NEAR(tree_offset(tree("T1", "A", 84), station).degrees, 0.10, 1e-12);
-    EXPECT_FALSE(std::signbit(tree_offset(tree("T1", "A", 100), station).degrees));
+    EXPECT_NEAR(tree_offset(tree_at("T1", "A", 200), home).degrees, -0.65, 1e-12);
+    EXPECT_NEAR(tree_offset(tree_at("T1", "A", 103), home).degrees, 0, 1e-12);
+    EXPECT_NEAR(tree_offset(tree_at("T1", "A", 84), home).degrees, 0.10, 1e-12);
+    EXPECT_FALSE(std::signbit(tree_offset(tree_at("T1", "A", 100), home).degrees));
 }
 
 TEST(TreeOffset, HeightComesFromTheTreeThenItsPointThenTheStation) {
     Tree planted;
-    EXPECT_EQ(tree_offset(planted, station).degrees, 0);
+    EXPECT_EQ(tree_offset(planted, home).degrees, 0);
     planted.at = MapPoint{0, 0, Metres{200}};
-    EXPECT_NEAR(tree_offset(planted, station).degrees, -0.65, 1e-12);
+    EXPECT_NEAR(tree_offset(planted, home).degrees, -0.65, 1e-12);
     planted.elevation = Metres{300};
-    EXPECT_NEAR(tree_offset(planted, station).degrees, -1.3, 1e-12);
+    EXPECT_NEAR(tree_offset(planted, home).degrees, -1.3, 1e-12);
 }
 
 TEST(Observe, FullBloomNotedIsFullBloom) {
@@ -135,12 +135,12 @@ TEST(Observe, TwoObservationsThatDisagreeAreBothNamedAndTrustedLess) {
 
 TEST(Observe, ANoteOnATreeStandsAtTheTreesHeight) {
     Orchard orchard;
-    orchard.trees = {tree("T1", "Apple A", 200)};
+    orchard.trees = {tree_at("T1", "Apple A", 200)};
     BloomObservation written = remark(1, "", 112, 65);
     written.accession.reset();
     written.tree = "T1";
     orchard.bloom_observations = {written};
-    const auto offset = tree_offset(orchard.trees[0], station);
+    const auto offset = tree_offset(orchard.trees[0], home);
     const auto report = observed(orchard, {offset.degrees});
     ASSERT_EQ(report.observations.size(), 1U);
     EXPECT_EQ(report.observations[0].accession, "Apple A");
@@ -149,10 +149,11 @@ TEST(Observe, ANoteOnATreeStandsAtTheTreesHeight) {
 
 TEST(Observe, ANoteOnAnAccessionStandsAtTheMeanOfItsLivingTrees) {
     Orchard orchard;
-    orchard.trees = {tree("T1", "Apple A", 200), tree("T2", "Apple A", 300), tree("T3", "Apple A", 900)};
+    orchard.trees = {tree_at("T1", "Apple A", 200), tree_at("T2", "Apple A", 300),
+                     tree_at("T3", "Apple A", 900)};
     orchard.trees[2].removed_on = spring_day(-400);
     orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Stranger", 112, 65)};
-    const auto seen = stages_seen(orchard, station, Hemisphere::north, at_last).stages;
+    const auto seen = stages_seen(orchard, home, Hemisphere::north, last_day).stages;
     ASSERT_EQ(seen.size(), 2U);
     EXPECT_NEAR(seen[0].offset.degrees, -1.0, 0.051);
     EXPECT_EQ(seen[1].offset.degrees, 0);
@@ -185,7 +186,7 @@ TEST(Observe, ALadderThatRunsBackwardsIsFlagged) {
     orchard.bloom_observations = {remark(1, "Apple A", 108, 61), remark(2, "Apple A", 112, 65),
                                   remark(3, "Apple A", 115, 57), remark(4, "Apple B", 112, 57),
                                   remark(5, "Apple A", 118, 67)};
-    const auto findings = stages_seen(orchard, station, Hemisphere::north, at_last).findings;
+    const auto findings = stages_seen(orchard, home, Hemisphere::north, last_day).findings;
     ASSERT_EQ(findings.size(), 1U);
     EXPECT_TRUE(has_finding(findings, "fid 3", Level::warning));
     EXPECT_EQ(findings[0].table, "bloom_observation");
@@ -214,7 +215,7 @@ TEST(Observe, ObservationsOfAfterAsOfAreNotKnownYet) {
     orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Apple A", 114, 61),
                                   remark(3, "Apple B", 9999, 65)};
     const auto curves = curves_of_springs(springs(2020, 1), orchard_latitude, {0.0});
-    const auto report = observe(orchard, station, Hemisphere::north, spring_day(112), curves);
+    const auto report = observe(orchard, home, Hemisphere::north, spring_day(112), curves);
     ASSERT_EQ(report.observations.size(), 1U);
     EXPECT_EQ(report.observations[0].observations, std::vector<std::int64_t>{1});
     EXPECT_TRUE(report.findings.empty());
@@ -224,7 +225,7 @@ TEST(Observe, OnlyTheSeasonUnderWayIsSaidToMoveItsOwnForecast) {
     Orchard orchard;
     orchard.bloom_observations = {remark(1, "Apple A", 112, 65)};
     const auto told = [&](Day as_of) {
-        const auto findings = observe(orchard, station, Hemisphere::north, as_of, {}).findings;
+        const auto findings = observe(orchard, home, Hemisphere::north, as_of, {}).findings;
         return findings.size() == 1 ? (findings[0].message + findings[0].remedy).text() : "";
     };
     EXPECT_NE(told(spring_day(112)).find("not complete yet"), std::string::npos);
@@ -238,7 +239,7 @@ TEST(Observe, ObservationsOfManySeasonsWithoutWeatherAreToldTogether) {
     for (int i = 0; i < 6; ++i) {
         orchard.bloom_observations.push_back(remark(i, "Apple A", 112 - 365 * i, 65));
     }
-    const auto findings = observe(orchard, station, Hemisphere::north, spring_day(112), {}).findings;
+    const auto findings = observe(orchard, home, Hemisphere::north, spring_day(112), {}).findings;
     ASSERT_EQ(findings.size(), 2U);
     EXPECT_NE(findings[0].message.text().find("not complete yet"), std::string::npos);
     EXPECT_EQ(findings[1].value, "2015 to 2019");
@@ -247,13 +248,13 @@ TEST(Observe, ObservationsOfManySeasonsWithoutWeatherAreToldTogether) {
 
 TEST(CurvesForObservations, CoverEverySeasonAtEveryNotedOffset) {
     Orchard orchard;
-    orchard.trees = {tree("T1", "Apple A", 200)};
+    orchard.trees = {tree_at("T1", "Apple A", 200)};
     orchard.bloom_observations = {remark(1, "Apple A", 112, 65), remark(2, "Apple B", 112, 65)};
-    const auto seen = stages_seen(orchard, station, Hemisphere::north, at_last).stages;
+    const auto seen = stages_seen(orchard, home, Hemisphere::north, last_day).stages;
     const auto curves = curves_for_observations(seen, springs(2018, 3), orchard_latitude);
     EXPECT_EQ(curves.size(), 6U);
     EXPECT_TRUE(curves.contains({{2019}, seen[0].offset.degrees}));
-    EXPECT_EQ(observe(orchard, station, Hemisphere::north, at_last, curves).observations.size(), 2U);
+    EXPECT_EQ(observe(orchard, home, Hemisphere::north, last_day, curves).observations.size(), 2U);
 }
 
 }  // namespace

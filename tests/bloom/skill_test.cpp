@@ -16,7 +16,7 @@ using testing::orchard_latitude;
 using testing::springs;
 using testing::true_observations;
 
-struct World {
+struct SkillWorld {
     std::vector<weather::SeasonWeather> seasons = springs(2011, 10);
     CurvesOf curves = curves_of_springs(seasons);
     std::vector<Observation> observations = true_observations(curves, {5800, 6600, 7400});
@@ -39,7 +39,7 @@ const SkillScore& score_of(const std::vector<SkillScore>& scores, BloomMethod me
 }
 
 TEST(Skill, ScoresEveryMethodOnEverySeason) {
-    World world;
+    SkillWorld world;
     const auto scores = world.scores({});
     ASSERT_EQ(scores.size(), 4U);
     for (const auto& score : scores) {
@@ -52,14 +52,14 @@ TEST(Skill, ScoresEveryMethodOnEverySeason) {
 }
 
 TEST(Skill, ModelsThatFeelTheWeatherBeatTheMeanDay) {
-    World world;
+    SkillWorld world;
     const auto scores = world.scores({});
     EXPECT_LT(score_of(scores, BloomMethod::averaged).rmse,
               0.6 * score_of(scores, BloomMethod::mean_day).rmse);
 }
 
 TEST(Skill, ALongerLeadIsHarderAndAtLengthNoBetterThanTheMeanDay) {
-    World world;
+    SkillWorld world;
     const auto scores = world.scores({{10, 90}, {}, false});
     const double known = score_of(scores, BloomMethod::averaged).rmse;
     const double near = score_of(scores, BloomMethod::averaged, 10).rmse;
@@ -71,7 +71,7 @@ TEST(Skill, ALongerLeadIsHarderAndAtLengthNoBetterThanTheMeanDay) {
 }
 
 TEST(Skill, WindowsHoldAboutAsManyDatesAsTheySay) {
-    World world;
+    SkillWorld world;
     for (const auto& score : world.scores({{10, 30}, {}, false})) {
         if (score.method == BloomMethod::averaged) {
             EXPECT_GE(score.coverage_80, 0.7);
@@ -80,7 +80,7 @@ TEST(Skill, WindowsHoldAboutAsManyDatesAsTheySay) {
 }
 
 TEST(Skill, FewerTrainingSeasonsForecastWorse) {
-    World world;
+    SkillWorld world;
     const auto scores = world.scores({{}, 3, false});
     const auto& few = score_of(scores, BloomMethod::mean_day, {}, 3);
     EXPECT_GT(few.rmse, score_of(scores, BloomMethod::mean_day).rmse);
@@ -88,7 +88,7 @@ TEST(Skill, FewerTrainingSeasonsForecastWorse) {
 }
 
 TEST(Skill, IsTheSameEveryTime) {
-    World world;
+    SkillWorld world;
     const SkillRequest request{{10}, 4, true};
     const auto once = world.scores(request);
     std::ranges::reverse(world.observations);
@@ -102,20 +102,20 @@ TEST(Skill, IsTheSameEveryTime) {
 }
 
 TEST(Skill, ScoresEachAccessionWhenAsked) {
-    World world;
+    SkillWorld world;
     const auto scores = world.scores({{}, {}, true});
     EXPECT_EQ(scores.size(), 16U);
     EXPECT_EQ(score_of(scores, BloomMethod::averaged, {}, {}, "Apple B").observations, 10);
 }
 
 TEST(Skill, AnAccessionIsScoredOnlyWhereItsOtherSeasonsTellOfIt) {
-    World world;
+    SkillWorld world;
     world.observations.push_back(testing::observed("Once", 2015, 110));
     EXPECT_EQ(score_of(world.scores({}), BloomMethod::averaged).observations, 30);
 }
 
 TEST(Skill, TheGainIsPairedSeasonBySeason) {
-    World world;
+    SkillWorld world;
     const auto scores = world.scores({});
     const auto& averaged = score_of(scores, BloomMethod::averaged);
     const auto& mean_day = score_of(scores, BloomMethod::mean_day);
@@ -125,7 +125,7 @@ TEST(Skill, TheGainIsPairedSeasonBySeason) {
 }
 
 TEST(Skill, RivalsThatCouldNotBeChosenAreNotFitted) {
-    World world;
+    SkillWorld world;
     SkillRequest request;
     request.only_to_choose = true;
     std::erase_if(world.observations, [](const Observation& o) { return o.season.year > 2016; });
@@ -133,14 +133,14 @@ TEST(Skill, RivalsThatCouldNotBeChosenAreNotFitted) {
 }
 
 TEST(Skill, OneSeasonCannotBeLeftOut) {
-    World world;
+    SkillWorld world;
     world.observations.resize(3);
     EXPECT_TRUE(world.scores({}).empty());
     EXPECT_EQ(best_method({}), BloomMethod::averaged);
 }
 
 TEST(Skill, CanBeStopped) {
-    World world;
+    SkillWorld world;
     double last = 0;
     EXPECT_THROW(world.scores({},
                               [&](double done) {

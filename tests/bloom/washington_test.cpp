@@ -37,7 +37,7 @@ class WashingtonCherries : public ::testing::Test {
     CurvesOf curves;
 };
 
-SkillScore score_of(const std::vector<SkillScore>& scores, BloomMethod method,
+SkillScore washington_score(const std::vector<SkillScore>& scores, BloomMethod method,
                     std::optional<int> training = {}) {
     return *std::ranges::find_if(scores, [&](const SkillScore& s) {
         return s.method == method && !s.lead_days && s.training_seasons == training;
@@ -55,11 +55,11 @@ double yardstick(const std::string& method, const std::string& training) {
 
 TEST_F(WashingtonCherries, AreForecastAsWellAsByTheYardstick) {
     const auto found = scores(testing::peak_bloom_days(washington), {{}, 5, false});
-    const auto averaged = score_of(found, BloomMethod::averaged);
+    const auto averaged = washington_score(found, BloomMethod::averaged);
     EXPECT_EQ(averaged.seasons, 76);
     EXPECT_LE(averaged.rmse, yardstick("averaged", "75") + 0.1);
-    EXPECT_LE(score_of(found, BloomMethod::averaged, 5).rmse, yardstick("averaged", "5") + 0.2);
-    const auto mean_day = score_of(found, BloomMethod::mean_day);
+    EXPECT_LE(washington_score(found, BloomMethod::averaged, 5).rmse, yardstick("averaged", "5") + 0.2);
+    const auto mean_day = washington_score(found, BloomMethod::mean_day);
     EXPECT_NEAR(mean_day.rmse, yardstick("mean_day", "75"), 0.1);
     EXPECT_LE(averaged.rmse, mean_day.rmse / 2);
     EXPECT_TRUE(averaged.chosen);
@@ -71,7 +71,7 @@ TEST_F(WashingtonCherries, AreForecastThroughTheStageLadderToo) {
     const auto observed =
         observe(testing::peak_bloom_notes(washington), {}, Hemisphere::north, {1000000}, curves);
     ASSERT_EQ(observed.observations.size(), 76U);
-    const auto averaged = score_of(scores(observed.observations, {}), BloomMethod::averaged);
+    const auto averaged = washington_score(scores(observed.observations, {}), BloomMethod::averaged);
     EXPECT_LE(averaged.rmse, 3.4);
 }
 
@@ -87,7 +87,7 @@ TEST_F(WashingtonCherries, WindowsKeepTheirWordAtEveryLead) {
         EXPECT_GT(score.rmse, before) << lead;
         before = score.rmse;
     }
-    EXPECT_LT(before, 1.05 * score_of(found, BloomMethod::mean_day).rmse);
+    EXPECT_LT(before, 1.05 * washington_score(found, BloomMethod::mean_day).rmse);
 }
 
 }  // namespace

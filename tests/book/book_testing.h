@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "bad-books/raw_book.h"
+#include "days.h"
 #include "pipward/book/book.h"
 
 /// Helpers shared by the tests of the book.
@@ -48,10 +49,6 @@ class BookTest : public ::testing::Test {
 inline std::string bytes_of(const std::string& path) {
     std::ifstream file(path, std::ios::binary);
     return {std::istreambuf_iterator<char>(file), {}};
-}
-
-inline Day day(const char* text) {
-    return parse_iso_day(text).value();
 }
 
 inline Cell whole(std::int64_t number) {

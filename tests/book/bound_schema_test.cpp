@@ -23,7 +23,7 @@ using testing::text;
 using testing::whole;
 using testing::with_hives;
 
-const Day today = day("2026-05-10");
+const Day bound_day = day("2026-05-10");
 
 Tree tree(const char* label) {
     Tree made;
@@ -55,7 +55,7 @@ class TableOfItsOwn : public testing::BookTest {
         return detail::read_book(book, with_hives());
     }
     static Findings check(const Orchard& orchard) {
-        return detail::check_orchard(orchard, today, {}, with_hives());
+        return detail::check_orchard(orchard, bound_day, {}, with_hives());
     }
 };
 
@@ -96,8 +96,9 @@ TEST_F(TableOfItsOwn, ItsReferencesAreChecked) {
     orchard.accessions.resize(1);
     orchard.accessions[0].name = "Larkfold Red";
     orchard.blend_members = {{1, "Spring blend", "Larkfold Red", {}}};
-    hives() = {{.fid = 1, .name = "H1", .placed_on = today, .tree = "LO-04-70", .serves = "Spring blend"},
-               {.fid = 2, .name = "H2", .placed_on = today, .tree = "LO-04-07", .serves = "Autumn mixture"}};
+    hives() = {
+        {.fid = 1, .name = "H1", .placed_on = bound_day, .tree = "LO-04-70", .serves = "Spring blend"},
+        {.fid = 2, .name = "H2", .placed_on = bound_day, .tree = "LO-04-07", .serves = "Autumn mixture"}};
     const auto found = check(orchard);
     EXPECT_TRUE(has(found, {Level::error, "hive", "H1", "tree", "LO-04-70", "no tree of this name",
                             "Did you mean \"LO-04-07\"?"}));
@@ -107,9 +108,9 @@ TEST_F(TableOfItsOwn, ItsReferencesAreChecked) {
 }
 
 TEST_F(TableOfItsOwn, ItsNamesAndNumbersAreChecked) {
-    hives() = {{.fid = 1, .name = "H1", .placed_on = today},
-               {.fid = 2, .name = "H1", .placed_on = today},
-               {.fid = 3, .name = "h1", .placed_on = today, .frames = -2}};
+    hives() = {{.fid = 1, .name = "H1", .placed_on = bound_day},
+               {.fid = 2, .name = "H1", .placed_on = bound_day},
+               {.fid = 3, .name = "h1", .placed_on = bound_day, .frames = -2}};
     const auto found = check({});
     EXPECT_TRUE(has(found, {Level::error, "hive", "H1", "name", "H1", "2 rows have this name", "Rename"}));
     EXPECT_TRUE(
@@ -122,11 +123,11 @@ TEST_F(TableOfItsOwn, TakesEntries) {
     const auto reading = book_with_a_tree();
     const Entry good{"hive",
                      {{"name", text("H1")}, {"placed_on", day("2026-05-01")}, {"tree", text("LO-04-07")}}};
-    EXPECT_EQ(detail::check_entries(reading, std::span(&good, 1), today, with_hives()),
+    EXPECT_EQ(detail::check_entries(reading, std::span(&good, 1), bound_day, with_hives()),
               std::vector<Findings>(1));
     EXPECT_EQ(detail::in_words(good, with_hives()).text(),
               "Hive: name H1, placed on 2026-05-01, tree LO-04-07");
-    EXPECT_THROW(check_entry(reading, good, today), Error);
+    EXPECT_THROW(check_entry(reading, good, bound_day), Error);
 }
 
 TEST_F(TableOfItsOwn, JudgesEntries) {
@@ -135,7 +136,7 @@ TEST_F(TableOfItsOwn, JudgesEntries) {
                     {{"name", text("H1")}, {"placed_on", day("2026-06-01")}, {"tree", text("LO-04-70")}}};
     const Entry twin{"hive", {{"name", text("H1")}, {"placed_on", day("2026-05-01")}}};
     const std::vector entries{bad, twin};
-    const auto said = detail::check_entries(reading, entries, today, with_hives());
+    const auto said = detail::check_entries(reading, entries, bound_day, with_hives());
     EXPECT_TRUE(has(said[0], {Level::error, "hive", "H1", "tree", "LO-04-70", "no tree of this name",
                               "Did you mean \"LO-04-07\"?"}));
     EXPECT_TRUE(has(said[0], {Level::error, "hive", "H1", "placed_on", "2026-06-01", "still to come", ""}));

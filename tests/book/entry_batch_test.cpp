@@ -14,9 +14,9 @@ using testing::has;
 using testing::text;
 using testing::whole;
 
-const Day today = day("2026-05-20");
+const Day batch_day = day("2026-05-20");
 
-Entry work(const char* tag, const char* when = "2026-05-14", const char* tree = "A1") {
+Entry work_on(const char* tag, const char* when = "2026-05-14", const char* tree = "A1") {
     return {"pollination",
             {{"tag", text(tag)},
              {"cross", text("26-01")},
@@ -51,16 +51,16 @@ class EntryBatches : public testing::BookTest {
 
     Orchard orchard() { return read_book(book).orchard; }
     std::vector<Findings> judged(const std::vector<Entry>& entries) {
-        return check_entries(read_book(book), entries, today);
+        return check_entries(read_book(book), entries, batch_day);
     }
     EntriesAdded added(const std::vector<Entry>& entries) {
-        return add_entries(book, read_book(book), entries, today);
+        return add_entries(book, read_book(book), entries, batch_day);
     }
 };
 
 TEST_F(EntryBatches, AreWrittenAtOnceAndRememberedAsOne) {
-    const auto first = added({work("26-01-a")}).rows;
-    const auto done = added({work("26-01-b"), work("26-01-c")});
+    const auto first = added({work_on("26-01-a")}).rows;
+    const auto done = added({work_on("26-01-b"), work_on("26-01-c")});
     ASSERT_EQ(done.rows.size(), 2U);
     EXPECT_EQ(orchard().pollinations.size(), 3U);
     EXPECT_EQ(remembered_batches(book), (std::vector{done.rows, first}));
@@ -69,7 +69,7 @@ TEST_F(EntryBatches, AreWrittenAtOnceAndRememberedAsOne) {
 
 TEST_F(EntryBatches, AWrongOneKeepsThemAllOut) {
     const auto before = testing::bytes_of(book);
-    const auto done = added({work("26-01-a"), work("26-01-b", "2062-05-14"), work("26-01-c")});
+    const auto done = added({work_on("26-01-a"), work_on("26-01-b", "2062-05-14"), work_on("26-01-c")});
     EXPECT_TRUE(done.rows.empty());
     EXPECT_TRUE(done.findings[0].empty() && done.findings[2].empty());
     EXPECT_TRUE(has(done.findings[1], {Level::error, "pollination", "26-01-b", "pollinated_on", "2062-05-14",
@@ -78,7 +78,7 @@ TEST_F(EntryBatches, AWrongOneKeepsThemAllOut) {
 }
 
 TEST_F(EntryBatches, ATagThatTwoOfThemHaveIsFound) {
-    const auto findings = judged({work("26-01-a"), work("26-01-A"), work("26-01-a")});
+    const auto findings = judged({work_on("26-01-a"), work_on("26-01-A"), work_on("26-01-a")});
     EXPECT_TRUE(findings[0].empty());
     EXPECT_TRUE(
         has(findings[1], {Level::warning, "pollination", "26-01-A", "tag", "26-01-A", "26-01-a", ""}));
@@ -105,7 +105,7 @@ TEST_F(EntryBatches, AreJudgedAsOneAfterTheOtherWouldBe) {
     const auto together = judged(entries);
     auto book_so_far = read_book(book);
     for (std::size_t i = 0; i < entries.size(); ++i) {
-        EXPECT_EQ(together[i], check_entry(book_so_far, entries[i], today)) << i;
+        EXPECT_EQ(together[i], check_entry(book_so_far, entries[i], batch_day)) << i;
         const auto& values = entries[i].values;
         book_so_far.orchard.germination_counts.push_back(
             {.fid = 100,
@@ -135,7 +135,7 @@ TEST_F(EntryBatches, StayWhereOneWasChangedSince) {
 }
 
 TEST_F(EntryBatches, StayWhereSomethingRefersToOneOfThem) {
-    const auto rows = added({work("26-01-a"), work("26-01-b")}).rows;
+    const auto rows = added({work_on("26-01-a"), work_on("26-01-b")}).rows;
     testing::add(book, "fruit", {"tag", "harvested_on", "fruits"},
                  {{{text("26-01-b"), day("2026-09-01"), whole(3)}}});
     EXPECT_TRUE(has(error_of([&] { take_back(book, rows); }).findings(),

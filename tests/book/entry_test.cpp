@@ -15,7 +15,7 @@ using testing::has;
 using testing::text;
 using testing::whole;
 
-const Day today = day("2026-05-20");
+const Day entry_day = day("2026-05-20");
 
 Entry bloom(const char* tree, std::int64_t stage, const char* when = "2026-05-12") {
     return {"bloom_observation", {{"tree", text(tree)}, {"bbch", stage}, {"observed_on", day(when)}}};
@@ -60,10 +60,10 @@ class Entries : public testing::BookTest {
              {{text("P-0"), text("Oak Lane"), day("2025-05-10"), text("freezer"), day("2026-03-01")}}});
     }
 
-    Findings judged(const Entry& entry, Day as_of = today) {
+    Findings judged(const Entry& entry, Day as_of = entry_day) {
         return check_entry(read_book(book), entry, as_of);
     }
-    EntryAdded added(const Entry& entry, Day as_of = today) { return add_entry(book, entry, as_of); }
+    EntryAdded added(const Entry& entry, Day as_of = entry_day) { return add_entry(book, entry, as_of); }
     Orchard orchard() { return read_book(book).orchard; }
 
     /// A spring of notes, so that the book knows when bloom is.
@@ -291,7 +291,7 @@ TEST_F(Entries, ABookThatRemembersEntriesIsStillAGoodGeoPackage) {
 TEST_F(Entries, ALockedBookIsToldSoAndHasNothingNew) {
     testing::RawBook other(book);
     other.run("BEGIN IMMEDIATE");
-    const auto error = error_of([&] { add_entry(book, bloom("A1", 61), today, Patience{300}); });
+    const auto error = error_of([&] { add_entry(book, bloom("A1", 61), entry_day, Patience{300}); });
     EXPECT_EQ(error.trouble(), Trouble::access);
     EXPECT_NE(error.findings().at(0).message.text().find("Another program is writing"), std::string::npos);
     other.run("ROLLBACK");

@@ -13,7 +13,7 @@ namespace {
 using testing::day;
 using testing::MadeOrchard;
 
-MadeOrchard springtime() {
+MadeOrchard spring_at_branches() {
     MadeOrchard made("2026-04-20");
     made.accession({"Red", 120, "S1 S2"}).accession({"Mate", 121, "S3 S4"});
     made.goal("C1", "Red", "Mate");
@@ -36,7 +36,7 @@ BranchWork done(BranchTask task, const char* on, const char* cross, const char* 
 }
 
 TEST(AnsweredTasks, BagsThatHangAreNotToBeHung) {
-    auto made = springtime();
+    auto made = spring_at_branches();
     ASSERT_EQ(tasks(made.plan(), FieldWork::bag), 1);
     made.orchard.branch_works = {done(BranchTask::bag, "2026-04-19", "C1", "Red 1")};
     EXPECT_EQ(tasks(made.plan(), FieldWork::bag), 0);
@@ -48,7 +48,7 @@ TEST(AnsweredTasks, BagsThatHangAreNotToBeHung) {
 }
 
 TEST(AnsweredTasks, PollinatedTreesWaitForTheirBagsToBeTakenOff) {
-    auto made = springtime();
+    auto made = spring_at_branches();
     Pollination work;
     work.tag = "C1-a";
     work.cross = "C1";
@@ -66,7 +66,7 @@ TEST(AnsweredTasks, PollinatedTreesWaitForTheirBagsToBeTakenOff) {
 }
 
 TEST(AnsweredTasks, PollenThatWasCollectedIsNotToBeCollected) {
-    auto made = springtime();
+    auto made = spring_at_branches();
     ASSERT_FALSE(made.plan().pollen.empty());
     PollenLot lot;
     lot.code = "P-1";

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/cross/kept_tasks.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::cross {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 Table tasks() {
     Table table;

@@ -5,16 +5,13 @@
 #include <string>
 #include <vector>
 
+#include "days.h"
 #include "pipward/bloom/forecast.h"
 #include "pipward/cross/detail/bloom_course.h"
 #include "pipward/cross/plan.h"
 
 /// Small invented orchards with a forecast made by hand: every day of a member is as warm as the next.
 namespace pipward::testing {
-
-inline Day day(const std::string& iso) {
-    return parse_iso_day(iso).value();
-}
 
 /// A season at one temperature; chill collects at half a portion a day.
 inline bloom::SeasonCurves even_curves(double mean_c) {

@@ -15,7 +15,7 @@ using testing::MadeOrchard;
 using testing::says;
 using testing::ways_of;
 
-MadeOrchard springtime(const std::string& as_of) {
+MadeOrchard spring_of_lots(const std::string& as_of) {
     MadeOrchard made(as_of);
     made.accession({"Red", 120, "S1 S2"}).accession({"Late", 142, "S3 S4"}).accession({"Mate", 121, "S3 S4"});
     return made;
@@ -32,12 +32,12 @@ int flowers(const std::vector<CrossWay>& ways) {
                            [](int sum, const CrossWay& way) { return sum + way.flowers; });
 }
 
-const FieldTask& pollination(const SeasonPlan& plan) {
+const FieldTask& pollination_in(const SeasonPlan& plan) {
     return *std::ranges::find(plan.field, FieldWork::pollinate, &FieldTask::work);
 }
 
 TEST(PooledLots, TwoVialsOfOneYearAreBothUsed) {
-    auto made = springtime("2026-04-10");
+    auto made = spring_of_lots("2026-04-10");
     made.goal("C1", "Red", "Late");
     made.lot("P1", "Late", "2025-05-20", Store::freezer, 20).test("P1", "2026-03-20", 200, 160);
     made.lot("P2", "Late", "2025-05-21", Store::freezer, 200).test("P2", "2026-03-20", 200, 160);
@@ -54,19 +54,38 @@ TEST(PooledLots, TwoVialsOfOneYearAreBothUsed) {
 }
 
 TEST(PooledLots, TheLineOfTheWorkNamesEachLotAndItsShare) {
-    auto made = springtime("2026-04-10");
+    auto made = spring_of_lots("2026-04-10");
     made.goal("C1", "Red", "Late");
     made.lot("P1", "Late", "2025-05-20", Store::freezer, 20).test("P1", "2026-03-20", 200, 160);
     made.lot("P2", "Late", "2025-05-21", Store::freezer, 200).test("P2", "2026-03-20", 200, 160);
     const auto plan = made.plan();
     const auto ways = followed(plan, "C1");
-    EXPECT_EQ(pollination(plan).pollen.text(), "lot P1 for " + std::to_string(ways[0].flowers) +
-                                                   " flowers; lot P2 for " + std::to_string(ways[1].flowers) +
-                                                   " flowers");
+    EXPECT_EQ(pollination_in(plan).pollen.text(), "lot P1 for " + std::to_string(ways[0].flowers) +
+                                                      " flowers; lot P2 for " +
+                                                      std::to_string(ways[1].flowers) + " flowers");
+}
+
+// What was collected for the same day is used on these days, not on the last ones of the seed parent's bloom.
+TEST(PooledLots, PollenOfTheRoomIsJudgedOnTheDaysOnWhichItIsUsed) {
+    auto made = spring_of_lots("2026-04-28");
+    made.goal("C1", "Red", "Mate");
+    const auto before = made.plan();
+    const auto asked = std::ranges::find(before.pollen, PollenWork::collect, &PollenTask::work);
+    ASSERT_NE(asked, before.pollen.end());
+    made.lot("P1", "Mate", "2026-04-28", Store::room, asked->flowers);
+    const auto plan = made.plan();
+    const auto ways = followed(plan, "C1");
+    ASSERT_FALSE(ways.empty());
+    EXPECT_EQ(ways.front().lot, "P1");
+    EXPECT_LE(*ways.front().use_to, day("2026-05-01"));
+    for (const auto& task : plan.pollen) {
+        EXPECT_NE(task.work, PollenWork::collect)
+            << asked->flowers << " were collected as asked; " << task.flowers << " more: " << task.why.text();
+    }
 }
 
 TEST(PooledLots, TheOldestThatStillGerminatesGoesFirst) {
-    auto made = springtime("2026-04-10");
+    auto made = spring_of_lots("2026-04-10");
     made.goal("C1", "Red", "Late");
     made.lot("Dead", "Late", "2023-05-20", Store::room);
     made.lot("New", "Late", "2025-05-20", Store::freezer).test("New", "2026-03-20", 300, 270);
@@ -77,7 +96,7 @@ TEST(PooledLots, TheOldestThatStillGerminatesGoesFirst) {
 }
 
 TEST(PooledLots, OnlyWhatTheyCannotGiveIsCollected) {
-    auto made = springtime("2026-04-25");
+    auto made = spring_of_lots("2026-04-25");
     made.goal("C1", "Red", "Mate");
     made.lot("P1", "Mate", "2025-05-05", Store::freezer, 10).test("P1", "2026-04-20", 200, 160);
     made.lot("P2", "Mate", "2025-05-06", Store::freezer, 10).test("P2", "2026-04-20", 200, 160);
@@ -101,7 +120,7 @@ TEST(PooledLots, ALotThatFallsShortByATenthIsSpreadThinner) {
     int topped_up = 0;
     int enough = 0;
     for (int flowers = 1; flowers < 80; ++flowers) {
-        auto made = springtime("2026-04-25");
+        auto made = spring_of_lots("2026-04-25");
         made.goal("C1", "Red", "Mate");
         made.lot("P1", "Mate", "2025-05-05", Store::freezer, flowers).test("P1", "2026-04-20", 200, 160);
         const auto ways = followed(made.plan(), "C1");
@@ -118,7 +137,7 @@ TEST(PooledLots, ALotThatFallsShortByATenthIsSpreadThinner) {
 }
 
 TEST(PooledLots, ALotThatOthersEmptiedLeavesTheNextVial) {
-    auto made = springtime("2026-04-10");
+    auto made = spring_of_lots("2026-04-10");
     made.accession({"Green", 120, "S1 S2"});
     made.goal("C1", "Green", "Late", 2026, 1).goal("C2", "Red", "Late", 2026, 2);
     made.lot("P1", "Late", "2025-05-20", Store::freezer, 20).test("P1", "2026-03-20", 200, 160);
@@ -130,7 +149,7 @@ TEST(PooledLots, ALotThatOthersEmptiedLeavesTheNextVial) {
 }
 
 TEST(PooledLots, EachLotHasATestOfItsOwn) {
-    auto made = springtime("2026-03-01");
+    auto made = spring_of_lots("2026-03-01");
     made.goal("C1", "Red", "Late");
     made.lot("P1", "Late", "2025-05-20", Store::freezer, 20).lot("P2", "Late", "2025-05-21", Store::freezer);
     const auto plan = made.plan();
@@ -146,7 +165,7 @@ TEST(PooledLots, EachLotHasATestOfItsOwn) {
 
 TEST(PooledLots, PollenOfTheDayIsNotTestedAndStoredPollenBeforeItsUse) {
     const auto tests = [](const std::string& collected_on, const std::string& as_of) {
-        auto made = springtime(as_of);
+        auto made = spring_of_lots(as_of);
         made.goal("C1", "Red", "Mate").lot("P1", "Mate", collected_on, Store::refrigerator);
         auto plan = made.plan();
         std::erase_if(plan.pollen, [](const PollenTask& t) { return t.work != PollenWork::test_lot; });
@@ -161,7 +180,7 @@ TEST(PooledLots, PollenOfTheDayIsNotTestedAndStoredPollenBeforeItsUse) {
 }
 
 TEST(PooledLots, PollenOfTheDayIsUsedWhenItIsDry) {
-    auto made = springtime("2026-04-30");
+    auto made = spring_of_lots("2026-04-30");
     made.goal("C1", "Red", "Mate").lot("P1", "Mate", "2026-04-30", Store::refrigerator);
     const auto ways = followed(made.plan(), "C1");
     ASSERT_EQ(ways.size(), 1U);

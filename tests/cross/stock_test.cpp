@@ -6,7 +6,7 @@
 namespace pipward::cross {
 namespace {
 
-const Day today = make_day({2026, 4, 1}).value();
+const Day stock_day = make_day({2026, 4, 1}).value();
 
 PollenLot lot_of(Day collected_on, double milligrams, int flowers) {
     PollenLot lot;
@@ -22,7 +22,7 @@ TEST(Stock, WeighsPollenByWhatWasGatheredUntilTheDay) {
     orchard.pollen_lots = {lot_of(make_day({2025, 4, 20}).value(), 60, 100),
                            lot_of(make_day({2024, 4, 20}).value(), 20, 100)};
     bloom::BloomForecast forecast;
-    forecast.as_of = today;
+    forecast.as_of = stock_day;
     const auto before = detail::pollen_per_flower(detail::stock_of(orchard, forecast), "Wrenlea", {1});
     EXPECT_DOUBLE_EQ(before.value, 0.4);  // (60 + 20) mg of 200 flowers
 
@@ -34,7 +34,7 @@ TEST(Stock, WeighsPollenByWhatWasGatheredUntilTheDay) {
 TEST(Stock, FallsBackOnAllDonorsThenOnTheFigureGiven) {
     Orchard orchard;
     bloom::BloomForecast forecast;
-    forecast.as_of = today;
+    forecast.as_of = stock_day;
     EXPECT_DOUBLE_EQ(detail::pollen_per_flower(detail::stock_of(orchard, forecast), "Corvell", {1}).value, 1);
     orchard.pollen_lots = {lot_of(make_day({2025, 4, 20}).value(), 60, 100)};
     EXPECT_DOUBLE_EQ(detail::pollen_per_flower(detail::stock_of(orchard, forecast), "Corvell", {1}).value,

@@ -8,7 +8,7 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 fail() { echo "error: $*" >&2; exit 1; }
 
-cmake -S "$source" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE= -DCMAKE_CXX_FLAGS=-O0 -DPIPWARD_TESTS=OFF \
+cmake -S "$source" -B "$build" -G Ninja -DCMAKE_BUILD_TYPE= -DCMAKE_CXX_FLAGS=-O0 -DCMAKE_UNITY_BUILD=ON -DPIPWARD_TESTS=OFF \
     -DCMAKE_DISABLE_FIND_PACKAGE_QGIS=ON >"$work/log" 2>&1 || fail "$(cat "$work/log")"
 cmake --build "$build" --target pipward_console >"$work/log" 2>&1 || fail "$(tail -n 40 "$work/log")"
 

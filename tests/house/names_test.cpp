@@ -18,8 +18,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path top = pipward::testing::project_file("");
-const fs::path library = top / "lib" / "pipward";
+const fs::path project_top = pipward::testing::project_file("");
+const fs::path rooms_folder = project_top / "lib" / "pipward";
 
 /// Rooms whose names every other room speaks: their namespaces are inline.
 const std::set<std::string> spoken_everywhere{"value", "record"};
@@ -35,7 +35,7 @@ std::vector<fs::path> sources_below(const fs::path& folder) {
 }
 
 std::string room_of(const fs::path& file) {
-    return fs::relative(file, library).begin()->string();
+    return fs::relative(file, rooms_folder).begin()->string();
 }
 
 /// The namespaces a file opens at its left margin, and the types it defines there. Sources are laid out by
@@ -83,7 +83,7 @@ Opened opened_by(const fs::path& file) {
 
 TEST(Names, EverySourceOfARoomOpensTheNamespaceOfTheRoom) {
     int seen = 0;
-    for (const auto& file : sources_below(library)) {
+    for (const auto& file : sources_below(rooms_folder)) {
         if (file.filename() == "spoken.h") {
             continue;  // it is what makes two rooms inline
         }
@@ -100,7 +100,7 @@ TEST(Names, EverySourceOfARoomOpensTheNamespaceOfTheRoom) {
 TEST(Names, ATypeIsDefinedOnceInItsNamespace) {
     std::map<std::string, std::vector<std::string>> places;
     for (const auto* folder : {"lib", "plugin", "sample-gpkg"}) {
-        for (const auto& file : sources_below(top / folder)) {
+        for (const auto& file : sources_below(project_top / folder)) {
             for (auto name : opened_by(file).types) {
                 // What everybody speaks is found as pipward::X: there it must be alone as well.
                 for (const auto& room : spoken_everywhere) {
@@ -108,7 +108,7 @@ TEST(Names, ATypeIsDefinedOnceInItsNamespace) {
                         name.erase(9, room.size() + 2);
                     }
                 }
-                places[name].push_back(fs::relative(file, top).string());
+                places[name].push_back(fs::relative(file, project_top).string());
             }
         }
     }
@@ -126,8 +126,8 @@ TEST(Names, WhatIsInsideOfARoomIsNamedByNoOtherRoom) {
     static const std::regex included(R"re(^#include "pipward/([a-z]+)/(?:[a-z]+/)?detail/.*)re");
     static const std::regex named(R"(\b([a-z]+)::detail::)");
     for (const auto* folder : {"lib", "plugin", "sample-gpkg", "tests"}) {
-        for (const auto& file : sources_below(top / folder)) {
-            const auto from = fs::relative(file, top);
+        for (const auto& file : sources_below(project_top / folder)) {
+            const auto from = fs::relative(file, project_top);
             auto part = from.begin();
             const bool is_test = *part == "tests";
             ++part;
@@ -143,13 +143,13 @@ TEST(Names, WhatIsInsideOfARoomIsNamedByNoOtherRoom) {
     }
 }
 
-/// What each header of the library is included by, both as paths below lib/ or the project.
+/// What each header of the rooms_folder is included by, both as paths below lib/ or the project.
 std::map<std::string, std::set<std::string>> users_of_headers() {
     static const std::regex included(R"re(^#include "(pipward/[^"]+)".*)re");
     std::map<std::string, std::set<std::string>> users;
     for (const auto* folder : {"lib", "plugin", "sample-gpkg", "tests", "docs"}) {
-        for (const auto& file : sources_below(top / folder)) {
-            const auto from = fs::relative(file, top);
+        for (const auto& file : sources_below(project_top / folder)) {
+            const auto from = fs::relative(file, project_top);
             std::ifstream stream(file);
             for (std::string line; std::getline(stream, line);) {
                 std::smatch match;
@@ -162,7 +162,7 @@ std::map<std::string, std::set<std::string>> users_of_headers() {
     return users;
 }
 
-/// The room for whose sources a file speaks: of the library, or of the tests of a room.
+/// The room for whose sources a file speaks: of the rooms_folder, or of the tests of a room.
 std::string speaks_for(const std::string& user) {
     static const std::regex of_library("lib/pipward/([a-z]+)/.*");
     static const std::regex of_tests("tests/([a-z]+)/.*");
@@ -178,8 +178,8 @@ TEST(Names, AHeaderThatOnlyItsRoomIncludesIsInsideOfTheRoom) {
     const auto users = users_of_headers();
     std::set<std::string> open;
     std::map<std::string, std::string> rooms;  // of the headers that are not in a detail/
-    for (const auto& file : sources_below(library)) {
-        const auto name = "pipward/" + fs::relative(file, library).string();
+    for (const auto& file : sources_below(rooms_folder)) {
+        const auto name = "pipward/" + fs::relative(file, rooms_folder).string();
         if (file.extension() == ".h" && name.find("/detail/") == std::string::npos) {
             rooms[name] = room_of(file);
         }

@@ -12,7 +12,7 @@
 namespace pipward::intake {
 namespace {
 
-WeatherFileOptions barn() {
+WeatherFileOptions odd_barn() {
     WeatherFileOptions options;
     options.file = "odd.csv";
     options.station = "Barn";
@@ -48,7 +48,7 @@ std::string plain(Day day, Reading reading) {
     return fmt::format("{},{:.1f},{:.1f}", to_iso(day), reading.t_min, reading.t_max);
 }
 
-const Finding* finding(const WeatherImport& import, Level level, const std::string& words) {
+const Finding* odd_finding(const WeatherImport& import, Level level, const std::string& words) {
     const auto found = std::ranges::find_if(import.findings, [&](const Finding& one) {
         return one.level == level && one.message.text().find(words) != std::string::npos;
     });
@@ -60,7 +60,7 @@ bool has_day(const WeatherImport& import, Day day) {
 }
 
 TEST(ImportOddFiles, AnOrdinaryYearIsReadWithoutAWord) {
-    const auto import = import_csv(file_of(plain), barn());
+    const auto import = import_csv(file_of(plain), odd_barn());
     EXPECT_EQ(import.days.size(), 365u);
     EXPECT_TRUE(import.findings.empty());
 }
@@ -69,11 +69,11 @@ TEST(ImportOddFiles, ZerosForMissingDaysAreLeftOutAndTold) {
     const auto text = file_of([](Day day, Reading reading) {
         return plain(day, day - begin >= 190 && day - begin < 195 ? Reading{0, 0} : reading);
     });
-    const auto import = import_csv(text, barn());
+    const auto import = import_csv(text, odd_barn());
     EXPECT_EQ(import.days.size(), 360u);
     EXPECT_FALSE(has_day(import, begin + 192));
     const auto* told =
-        finding(import, Level::warning, "stand for a missing reading, and the day is left out");
+        odd_finding(import, Level::warning, "stand for a missing reading, and the day is left out");
     ASSERT_TRUE(told);
     EXPECT_EQ(told->row, "line 192");
 }
@@ -86,11 +86,11 @@ TEST(ImportOddFiles, ALostDecimalPointIsLeftOutAndTold) {
         return day - begin == 30 ? fmt::format("{},-25,{:.1f}", to_iso(day), reading.t_max)
                                  : plain(day, reading);
     });
-    const auto import = import_csv(text, barn());
+    const auto import = import_csv(text, odd_barn());
     EXPECT_FALSE(has_day(import, begin + 80));
     EXPECT_FALSE(has_day(import, begin + 30));
     EXPECT_EQ(import.days.size(), 363u);
-    EXPECT_TRUE(finding(import, Level::warning, "lost its decimal point"));
+    EXPECT_TRUE(odd_finding(import, Level::warning, "lost its decimal point"));
 }
 
 TEST(ImportOddFiles, AUnitThatChangesHalfWayIsAnErrorThatNamesTheLine) {
@@ -101,8 +101,9 @@ TEST(ImportOddFiles, AUnitThatChangesHalfWayIsAnErrorThatNamesTheLine) {
                 return plain(
                     day, fahrenheit ? Reading{reading.t_min * 1.8 + 32, reading.t_max * 1.8 + 32} : reading);
             });
-            const auto import = import_csv(text, barn());
-            const auto* told = finding(import, Level::error, "From here on the temperatures seem to be in");
+            const auto import = import_csv(text, odd_barn());
+            const auto* told =
+                odd_finding(import, Level::error, "From here on the temperatures seem to be in");
             ASSERT_TRUE(told) << change;
             EXPECT_EQ(told->row, fmt::format("line {}", change + 2));
             EXPECT_EQ(told->value, to_iso(begin + change));
@@ -121,18 +122,18 @@ TEST(ImportOddFiles, AUnitThatChangesOverALongGapIsFoundByTheYearBefore) {
                     "\n";
         }
     }
-    const auto import = import_csv(text, barn());
-    const auto* told = finding(import, Level::error, "From here on");
+    const auto import = import_csv(text, odd_barn());
+    const auto* told = odd_finding(import, Level::error, "From here on");
     ASSERT_TRUE(told);
     EXPECT_EQ(told->row, "line 142");
 }
 
 TEST(ImportOddFiles, DaysToComeCannotHaveBeenObserved) {
-    auto options = barn();
+    auto options = odd_barn();
     options.today = begin + 300;
     const auto refused = import_csv(file_of(plain), options);
     EXPECT_TRUE(refused.days.empty());
-    const auto* told = finding(refused, Level::error, "64 days in the future of 2025-10-28");
+    const auto* told = odd_finding(refused, Level::error, "64 days in the future of 2025-10-28");
     ASSERT_TRUE(told);
     EXPECT_EQ(told->row, "line 303");
     options.source = WeatherSource::forecast;
@@ -147,12 +148,12 @@ TEST(ImportOddFiles, MidnightsWrittenInUtcAreAskedAbout) {
                                reading.t_min, reading.t_max);
         },
         "timestamp,t_min,t_max");
-    const auto asked = import_csv(text, barn());
+    const auto asked = import_csv(text, odd_barn());
     EXPECT_TRUE(asked.days.empty());
-    const auto* told = finding(asked, Level::error, "time of UTC");
+    const auto* told = odd_finding(asked, Level::error, "time of UTC");
     ASSERT_TRUE(told);
     EXPECT_EQ(told->field, "day_shift");
-    auto options = barn();
+    auto options = odd_barn();
     options.day_shift = 1;
     const auto shifted = import_csv(text, options);
     ASSERT_EQ(shifted.days.size(), 365u);
@@ -168,8 +169,8 @@ TEST(ImportOddFiles, AHeadingThatSaysUtcIsHeard) {
                                                               reading.t_min, reading.t_max);
                                        },
                                        "date_utc,t_min,t_max"),
-                                   barn());
-    EXPECT_TRUE(finding(import, Level::error, "time of UTC"));
+                                   odd_barn());
+    EXPECT_TRUE(odd_finding(import, Level::error, "time of UTC"));
 }
 
 TEST(ImportOddFiles, DaysOfUtcAreSaid) {
@@ -179,16 +180,16 @@ TEST(ImportOddFiles, DaysOfUtcAreSaid) {
                                                               reading.t_min, reading.t_max);
                                        },
                                        "time,t_min,t_max"),
-                                   barn());
+                                   odd_barn());
     EXPECT_EQ(import.days.size(), 365u);
     EXPECT_NE(import.understood.text().find("days of UTC"), std::string::npos);
 }
 
 TEST(ImportOddFiles, AYearThatNobodyMeasuredIsLeftOut) {
     const auto import =
-        import_csv("date,t_min_c,t_max_c\n0202-03-01,1,11\n2026-03-02,2,12\n9026-03-03,3,13\n", barn());
+        import_csv("date,t_min_c,t_max_c\n0202-03-01,1,11\n2026-03-02,2,12\n9026-03-03,3,13\n", odd_barn());
     ASSERT_EQ(import.days.size(), 1u);
-    EXPECT_TRUE(finding(import, Level::warning, "Nobody measured temperatures then"));
+    EXPECT_TRUE(odd_finding(import, Level::warning, "Nobody measured temperatures then"));
 }
 
 // Headings of national weather services, from memory.
@@ -208,7 +209,7 @@ TEST(ImportOddFiles, HeadingsOfNationalServicesAreKnown) {
         {"Date;Temp\xC3\xA9rature minimale;Temp\xC3\xA9rature maximale", "2025-03-01;1,0;11,0"},
     };
     for (const auto& [heading, line] : files) {
-        auto options = barn();
+        auto options = odd_barn();
         options.unit =
             heading.find("_f") == std::string::npos ? std::optional{TemperatureUnit::celsius} : std::nullopt;
         options.date_format = DateFormat::day_month_year;
@@ -231,7 +232,7 @@ TEST(ImportOddFiles, APrefaceOfTheBritishArchiveIsPassedOver) {
         text += fmt::format("comments,G,\"line {} says min, max and date\"\n", i);
     }
     text += "data\nob_end_time,src_id,max_air_temp,min_air_temp\n2025-03-01 09:00,409,11.0,1.0\nend data\n";
-    auto options = barn();
+    auto options = odd_barn();
     options.unit = TemperatureUnit::celsius;
     const auto import = read_weather_file(text, options);
     ASSERT_EQ(import.days.size(), 1u);
@@ -244,7 +245,7 @@ TEST(ImportOddFiles, AnHourLongerThanMemoryIsWalkedThroughNotHeld) {
     for (int i = 0; i < 200'000; ++i) {
         text += "2025-03-01,1.0,11.0\n";
     }
-    auto options = barn();
+    auto options = odd_barn();
     options.unit = TemperatureUnit::celsius;
     const auto import = import_csv(text, options);
     EXPECT_EQ(import.days.size(), 1u);
@@ -260,7 +261,7 @@ TEST(ImportOddFiles, RealStationsRaiseHardlyAnAlarm) {
         if (!text) {
             GTEST_SKIP() << "The shared file " << name << " is not here.";
         }
-        auto options = barn();
+        auto options = odd_barn();
         options.t_min_column =
             std::string(name).starts_with("chi") ? std::optional<std::string>("temp_min") : std::nullopt;
         options.t_max_column =

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "days.h"
 #include "pipward/intake/record_prefill.h"
 
 #include <gtest/gtest.h>
@@ -6,9 +7,7 @@
 namespace pipward::intake {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 Orchard made() {
     Orchard orchard;

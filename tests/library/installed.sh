@@ -1,9 +1,9 @@
 #!/bin/sh
 # SPDX-License-Identifier: MIT
-# installed.sh BUILD SOURCE COMPILER: installs BUILD's library in a temporary prefix, builds docs/examples on it and
+# installed.sh BUILD SOURCE COMPILER FLAGS: installs BUILD's library in a temporary prefix, builds docs/examples on it and
 # holds what they say against what the console says of the sample.
 set -eu
-build=$1 source=$2 compiler=$3
+build=$1 source=$2 compiler=$3 flags=$4
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 fail() { echo "error: $*" >&2; exit 1; }
@@ -12,7 +12,7 @@ cmake --install "$build" --component library --prefix "$work/prefix" >"$work/ins
 [ -z "$(find "$work/prefix" -path '*detail*')" ] || fail "what is inside of a room was installed"
 
 cmake -S "$source/docs/examples" -B "$work/examples" -DCMAKE_PREFIX_PATH="$work/prefix" \
-    -DCMAKE_CXX_COMPILER="$compiler" -DCMAKE_BUILD_TYPE=Debug >"$work/configure.log" 2>&1 || fail "$(cat "$work/configure.log")"
+    -DCMAKE_CXX_COMPILER="$compiler" -DCMAKE_CXX_FLAGS="$flags" -DCMAKE_BUILD_TYPE=Debug >"$work/configure.log" 2>&1 || fail "$(cat "$work/configure.log")"
 cmake --build "$work/examples" >"$work/build.log" 2>&1 || fail "$(cat "$work/build.log")"
 
 book=$work/book.gpkg

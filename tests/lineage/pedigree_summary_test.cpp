@@ -27,7 +27,7 @@ struct Line {
 std::string summary(const PedigreeGraph& graph, const std::string& name) {
     const int subject = graph.number.at(name);
     return pedigree_summary(graph, subject, ancestor_shares(graph, subject),
-                        descendants_of(graph, subject).size())
+                            descendants_of(graph, subject).size())
         .text();
 }
 

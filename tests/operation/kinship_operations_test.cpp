@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
@@ -12,15 +13,11 @@
 namespace pipward::operation {
 namespace {
 
+using testing::has;
+using testing::run;
 using testing::SampleCopy;
 
-Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
-    form["book"] = sample.book();
-    form.emplace("as-of", "2026-03-20");
-    return find_operation(id)->run(form, {});
-}
-
-std::vector<std::string> complaints(const SampleCopy& sample, const std::string& id, Form form) {
+std::vector<std::string> all_complaints(const SampleCopy& sample, const std::string& id, Form form) {
     std::vector<std::string> texts;
     try {
         run(sample, id, std::move(form));
@@ -66,10 +63,6 @@ std::string at(const Table& table, const std::vector<std::string>& key, const st
     return "no such row";
 }
 
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
 TEST(KinshipOperation, TellsOfTheParentsOfTheSeasonsCrosses) {
     NEED_SAMPLE();
     const SampleCopy sample;
@@ -102,7 +95,7 @@ TEST(KinshipOperation, NamesEveryUnknownNameWithTheNearest) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto texts =
-        complaints(sample, "kinship", {{"accessions", "Mosgate Late, Larkfold Rod, Owlcombe"}});
+        all_complaints(sample, "kinship", {{"accessions", "Mosgate Late, Larkfold Rod, Owlcombe"}});
     ASSERT_EQ(texts.size(), 2U);
     EXPECT_TRUE(has(texts[0], "Mossgate Late"));
     EXPECT_TRUE(has(texts[1], "Larkfold Red"));
@@ -130,7 +123,8 @@ TEST(BreedingValuesOperation, RankWhatWasScored) {
 TEST(BreedingValuesOperation, SayThatThereAreTooFewScoresRatherThanGuess) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto texts = complaints(sample, "breeding-values", {{"trait", "taste"}, {"as-of", "2020-01-01"}});
+    const auto texts =
+        all_complaints(sample, "breeding-values", {{"trait", "taste"}, {"as-of", "2020-01-01"}});
     ASSERT_EQ(texts.size(), 1U);
     EXPECT_TRUE(has(texts[0], "Too few scores: 0 of 0"));
 }
@@ -138,7 +132,7 @@ TEST(BreedingValuesOperation, SayThatThereAreTooFewScoresRatherThanGuess) {
 TEST(BreedingValuesOperation, OfferTheTraitsThatWereScored) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto texts = complaints(sample, "breeding-values", {{"trait", "tast"}});
+    const auto texts = all_complaints(sample, "breeding-values", {{"trait", "tast"}});
     ASSERT_EQ(texts.size(), 1U);
     EXPECT_TRUE(has(texts[0], "fruit_mass_g, scab, taste"));
 }
@@ -146,8 +140,8 @@ TEST(BreedingValuesOperation, OfferTheTraitsThatWereScored) {
 TEST(BreedingValuesOperation, RefuseARepeatabilityBelowTheHeritability) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto texts = complaints(sample, "breeding-values",
-                                  {{"trait", "taste"}, {"heritability", "0.5"}, {"repeatability", "0.4"}});
+    const auto texts = all_complaints(
+        sample, "breeding-values", {{"trait", "taste"}, {"heritability", "0.5"}, {"repeatability", "0.4"}});
     ASSERT_EQ(texts.size(), 1U);
     EXPECT_TRUE(has(texts[0], "lower than the heritability"));
 }

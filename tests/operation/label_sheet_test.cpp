@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "paper/printing.h"
 #include "pipward/book/book.h"
@@ -13,6 +14,8 @@
 
 namespace pipward::operation {
 namespace {
+
+using testing::value;
 
 Outcome ran(const std::string& operation, const testing::SampleCopy& sample, Form form) {
     form["book"] = sample.book();
@@ -24,13 +27,6 @@ Outcome printed(const testing::SampleCopy& sample, Form form) {
     return ran("label-sheet", sample, std::move(form));
 }
 
-std::string value(const Table& table, std::size_t row, const std::string& column) {
-    const auto at =
-        std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
-    return row < table.rows.size() ? to_text(table.rows[row].cells.at(static_cast<std::size_t>(at)))
-                                   : "no row";
-}
-
 std::vector<std::string> values(const Table& table, const std::string& column) {
     std::vector<std::string> all;
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
@@ -39,7 +35,7 @@ std::vector<std::string> values(const Table& table, const std::string& column) {
     return all;
 }
 
-Findings complaints(const testing::SampleCopy& sample, Form form) {
+Findings print_complaints(const testing::SampleCopy& sample, Form form) {
     try {
         (void)printed(sample, std::move(form));
     } catch (const Error& error) {
@@ -207,12 +203,12 @@ TEST(LabelSheet, ATreeWithoutAPlaceKeepsItsLabelInTheCode) {
 TEST(LabelSheet, RefusesSheetsThatCannotBe) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    EXPECT_EQ(complaints(sample, {{"sheet", "own"}})[0].field, "sheet");
-    EXPECT_EQ(complaints(sample, {{"first", "25"}})[0].field, "first");
-    EXPECT_NE(
-        std::string(complaints(sample, {{"columns", "4"}}).at(0).message).find("280.0 mm from the left"),
-        std::string::npos);
-    EXPECT_FALSE(complaints(sample, {{"trees", "LO-99-99"}}).empty());
+    EXPECT_EQ(print_complaints(sample, {{"sheet", "own"}})[0].field, "sheet");
+    EXPECT_EQ(print_complaints(sample, {{"first", "25"}})[0].field, "first");
+    EXPECT_NE(std::string(print_complaints(sample, {{"columns", "4"}}).at(0).message)
+                  .find("280.0 mm from the left"),
+              std::string::npos);
+    EXPECT_FALSE(print_complaints(sample, {{"trees", "LO-99-99"}}).empty());
 }
 
 TEST(LabelSheet, TheSameBookOnTheSameDayIsTheSameFile) {

@@ -49,16 +49,16 @@ std::vector<std::string> said(const Findings& findings, Level level) {
     return lines;
 }
 
-bool has(const std::vector<std::string>& lines, const std::string& part) {
+bool any_has(const std::vector<std::string>& lines, const std::string& part) {
     return std::ranges::any_of(lines,
                                [&](const std::string& line) { return line.find(part) != std::string::npos; });
 }
 
-#define EXPECT_SAID(findings, level, part)                        \
-    EXPECT_TRUE(has(said(findings, level), part)) << part << "\n" \
-                                                  << ::testing::PrintToString(said(findings, level))
+#define EXPECT_SAID(findings, level, part)                            \
+    EXPECT_TRUE(any_has(said(findings, level), part)) << part << "\n" \
+                                                      << ::testing::PrintToString(said(findings, level))
 
-std::string cell_of(const Table& table, std::size_t row, const std::string& column) {
+std::string text_of_cell(const Table& table, std::size_t row, const std::string& column) {
     const auto at =
         std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
     return to_text(table.rows.at(row).cells.at(static_cast<std::size_t>(at)));
@@ -87,9 +87,9 @@ TEST(LayerImport, ShowsFirstAndWritesNothing) {
     const auto outcome = adopt(sample, sample.path("own.gpkg"));
     EXPECT_EQ(sample.bytes(), before);
     ASSERT_EQ(outcome.tables.size(), 2U);
-    EXPECT_EQ(cell_of(outcome.tables[0], 1, "goes_to"), "tree.accession");
-    EXPECT_EQ(cell_of(outcome.tables[0], 1, "samples"), "Wrenlea | Owlcombe");
-    EXPECT_EQ(cell_of(outcome.tables[1], 0, "action"), "added");
+    EXPECT_EQ(text_of_cell(outcome.tables[0], 1, "goes_to"), "tree.accession");
+    EXPECT_EQ(text_of_cell(outcome.tables[0], 1, "samples"), "Wrenlea | Owlcombe");
+    EXPECT_EQ(text_of_cell(outcome.tables[1], 0, "action"), "added");
     EXPECT_EQ(outcome.files.at(0).content,
               "field,goes to\r\nTree_No,tree.label\r\nVariety,tree.accession\r\nPlanted,tree.planted_on\r\n");
     EXPECT_EQ(std::string(outcome.summary),
@@ -120,7 +120,7 @@ TEST(LayerImport, TakesAGeoPackageAndAgainNothingOfIt) {
     const auto again = adopt(sample, own, {{"write", "yes"}});
     EXPECT_EQ(sample.bytes(), once);
     EXPECT_SAID(again.findings, Level::notice, "2 features are in the book already");
-    EXPECT_EQ(cell_of(again.tables[1], 0, "action"), "known");
+    EXPECT_EQ(text_of_cell(again.tables[1], 0, "action"), "known");
 }
 
 TEST(LayerImport, TakesAShapefileInAnotherSystemAndTellsHowAccurately) {
@@ -355,8 +355,8 @@ TEST(LayerImport, TakesAFileOfOneColumn) {
     const SampleCopy sample;
     const auto own = sample.put("own.csv", "Variety\nHeron Down\nPloverfield\n");
     const auto outcome = adopt(sample, own, {{"accession-kind", "cultivar"}, {"species", "apple"}});
-    EXPECT_EQ(cell_of(outcome.tables[1], 1, "name"), "Ploverfield");
-    EXPECT_EQ(cell_of(outcome.tables[1], 1, "action"), "added");
+    EXPECT_EQ(text_of_cell(outcome.tables[1], 1, "name"), "Ploverfield");
+    EXPECT_EQ(text_of_cell(outcome.tables[1], 1, "action"), "added");
 }
 
 TEST(LayerImport, TellsTwoFieldsOfOneName) {

@@ -282,8 +282,8 @@ TEST(ResultTables, SkillForwardInTimeHasExactlyThePromisedColumns) {
     const auto& results = find_operation("bloom-skill")->results();
     EXPECT_EQ(column_names(results.at(0)),
               (std::vector<std::string>{"method", "stage", "accession", "issued", "springs", "n", "rmse_days",
-                                        "mae_days", "bias_days", "crps_days", "inside_80",
-                                        "length_bias_days", "chosen"}));
+                                        "mae_days", "bias_days", "crps_days", "inside_80", "length_bias_days",
+                                        "chosen"}));
     EXPECT_EQ(column_names(results.at(2)),
               (std::vector<std::string>{"way", "issued", "chance_from", "chance_to", "n", "mean_chance",
                                         "observed_share", "brier", "brier_climatology"}));

@@ -55,7 +55,7 @@ Outcome outcome() {
     return made;
 }
 
-const Form form{{"book", "b.gpkg"}, {"as-of", "2026-03-20"}};
+const Form plain_form{{"book", "b.gpkg"}, {"as-of", "2026-03-20"}};
 
 TEST(OutcomeJson, KeepsTheServersPasswordToItself) {
     const Form to_server{{"book", "PG:host=orchard dbname=book password=secret"}, {"as-of", "2026-03-20"}};
@@ -67,7 +67,7 @@ TEST(OutcomeJson, KeepsTheServersPasswordToItself) {
 TEST(OutcomeJson, HasNoControlCharacterThatATerminalObeys) {
     auto made = outcome();
     made.findings.front().value = "a\x1B[31m\x7F\xC2\x9B";
-    const auto text = outcome_json(*season_like(), form, made);
+    const auto text = outcome_json(*season_like(), plain_form, made);
     EXPECT_NE(text.find("a\\u001b[31m\\u007f\\u009b"), std::string::npos) << text;
     EXPECT_EQ(Json::parse(text)["findings"][0]["value"], "a\x1B[31m\x7F\xC2\x9B");
 }
@@ -83,7 +83,7 @@ std::vector<std::string> keys_of(const Json& object) {
 using Keys = std::vector<std::string>;
 
 TEST(OutcomeJson, HasTheKeysOfTheContractInTheirOrder) {
-    const auto json = Json::parse(outcome_json(*season_like(), form, outcome()));
+    const auto json = Json::parse(outcome_json(*season_like(), plain_form, outcome()));
     EXPECT_EQ(keys_of(json), (Keys{"operation", "book", "as_of", "tables", "files", "findings"}));
     EXPECT_EQ(keys_of(json["tables"]), (Keys{"b_table", "a_table"}));
     EXPECT_EQ(keys_of(json["tables"]["a_table"]), (Keys{"columns", "rows"}));
@@ -96,7 +96,7 @@ TEST(OutcomeJson, HasTheKeysOfTheContractInTheirOrder) {
 TEST(OutcomeJson, OfARefusalHasEveryDeclaredTableWithoutRowsAndTheFindings) {
     const auto* plan = find_operation("season-plan");
     const Findings why{{Level::error, "tree", "", "", "", say("The book has no trees."), say("Draw them.")}};
-    const auto json = Json::parse(outcome_json(*plan, form, refused_outcome(*plan, why)));
+    const auto json = Json::parse(outcome_json(*plan, plain_form, refused_outcome(*plan, why)));
     EXPECT_EQ(keys_of(json), (Keys{"operation", "book", "as_of", "tables", "files", "findings"}));
     ASSERT_EQ(json["tables"].size(), plan->results().size());
     for (const auto& shape : plan->results()) {
@@ -107,7 +107,7 @@ TEST(OutcomeJson, OfARefusalHasEveryDeclaredTableWithoutRowsAndTheFindings) {
 }
 
 TEST(OutcomeJson, CarriesEveryValueWithItsType) {
-    const auto json = Json::parse(outcome_json(*season_like(), form, outcome()));
+    const auto json = Json::parse(outcome_json(*season_like(), plain_form, outcome()));
     EXPECT_EQ(json["operation"], "season-like");
     EXPECT_EQ(json["book"], "b.gpkg");
     EXPECT_EQ(json["as_of"], "2026-03-20");
@@ -125,7 +125,7 @@ TEST(OutcomeJson, NumbersReadBackExactly) {
     auto made = outcome();
     const double awkward = 0.1 + 0.2;
     made.tables[0].rows[0].cells[1] = awkward;
-    const auto json = Json::parse(outcome_json(*season_like(), form, made));
+    const auto json = Json::parse(outcome_json(*season_like(), plain_form, made));
     EXPECT_EQ(json["tables"]["b_table"]["rows"][0][1].get<double>(), awkward);
 }
 
@@ -133,7 +133,7 @@ TEST(OutcomeJson, ANumberThatIsNoneIsNull) {
     auto made = outcome();
     made.tables[0].rows[0].cells[1] = std::numeric_limits<double>::quiet_NaN();
     EXPECT_TRUE(
-        Json::parse(outcome_json(*season_like(), form, made))["tables"]["b_table"]["rows"][0][1].is_null());
+        Json::parse(outcome_json(*season_like(), plain_form, made))["tables"]["b_table"]["rows"][0][1].is_null());
 }
 
 TEST(OutcomeJson, AnEmptyOutcomeStillHasEveryKey) {
@@ -145,7 +145,7 @@ TEST(OutcomeJson, AnEmptyOutcomeStillHasEveryKey) {
 TEST(OutcomeJson, AStrayByteInANoteDoesNotLoseThePlan) {
     auto made = outcome();
     made.tables[0].rows[0].cells[0] = std::string("M\xFCller");
-    EXPECT_FALSE(Json::parse(outcome_json(*season_like(), form, made)).is_discarded());
+    EXPECT_FALSE(Json::parse(outcome_json(*season_like(), plain_form, made)).is_discarded());
 }
 
 TEST(Catalogue, EqualsTheGoldenFile) {

@@ -211,14 +211,12 @@ TEST_F(PartOfBook, IsNeverWrongAfterAnEditByAnotherProgram) {
         "'Upper', '3', 4)");
     edit(
         "INSERT OR REPLACE INTO tree (label, block, \"row\", position, remark) VALUES ('LO-02-05', "
-        "'Renamed', "
-        "'Row', 7, 'moved')");
+        "'Renamed', 'Row', 7, 'moved')");
     edit("UPDATE accession SET name = 'Renamed' WHERE name = '01-01-001'");
     edit("DELETE FROM tree WHERE block = 'Upper'");
     edit(
         "BEGIN; CREATE TABLE tree_new AS SELECT * FROM tree; DELETE FROM tree; INSERT INTO tree SELECT * "
-        "FROM "
-        "tree_new WHERE label NOT LIKE '%3%'; DROP TABLE tree_new; COMMIT");
+        "FROM tree_new WHERE label NOT LIKE '%3%'; DROP TABLE tree_new; COMMIT");
     edit("VACUUM");
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "paper/markup_check.h"
 #include "pipward/operation/operation.h"
@@ -11,22 +12,10 @@
 namespace pipward::operation {
 namespace {
 
+using testing::complaint;
+using testing::has;
+using testing::run;
 using testing::SampleCopy;
-
-Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
-    form["book"] = sample.book();
-    form.emplace("as-of", "2026-03-20");
-    return find_operation(id)->run(form, {});
-}
-
-std::string complaint(const SampleCopy& sample, const std::string& id, Form form) {
-    try {
-        run(sample, id, std::move(form));
-    } catch (const Error& error) {
-        return to_text(error.findings().back());
-    }
-    return "nothing";
-}
 
 std::string rows_of(const Table& table) {
     std::string text;
@@ -37,10 +26,6 @@ std::string rows_of(const Table& table) {
         text += "\n";
     }
     return text;
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 TEST(PedigreeShow, DrawsTellsSharesAndWritesTheNotation) {

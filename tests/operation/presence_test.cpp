@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <set>
 
+#include "asked.h"
 #include "operation/own_rows.h"
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
@@ -14,8 +15,10 @@
 namespace pipward::operation {
 namespace {
 
+using testing::value;
+
 const std::string tree = "LO-02-02";  // of Tansy Lane, between two others of it
-const std::string before = "2026-04-09";
+const std::string day_before = "2026-04-09";
 const std::string on_the_day = "2026-04-10";
 
 struct Entered {
@@ -33,12 +36,6 @@ struct Entered {
 
     testing::SampleCopy sample;
 };
-
-std::string value(const Table& table, std::size_t row, const std::string& column) {
-    const auto at =
-        std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
-    return to_text(table.rows[row].cells.at(static_cast<std::size_t>(at)));
-}
 
 const Table& table_named(const Outcome& outcome, const std::string& name) {
     for (const auto& table : outcome.tables) {
@@ -114,7 +111,7 @@ TEST(Removal, TakesATreeOffEverySheetOnItsDayAndNotBefore) {
     NEED_SAMPLE();
     const Entered book("removed_on");
     for (const auto stands : {is_walked_to, is_labelled, is_a_waypoint, is_forecast, is_to_be_noted}) {
-        EXPECT_TRUE(stands(book, before));
+        EXPECT_TRUE(stands(book, day_before));
         EXPECT_FALSE(stands(book, on_the_day));
     }
 }
@@ -123,7 +120,7 @@ TEST(Removal, IsToldOfATreeFromItsDayOn) {
     NEED_SAMPLE();
     const Entered book("removed_on");
     for (const auto status : {status_found, status_near}) {
-        EXPECT_EQ(status(book, before), "standing");
+        EXPECT_EQ(status(book, day_before), "standing");
         EXPECT_EQ(status(book, on_the_day), "removed " + on_the_day);
     }
 }
@@ -132,17 +129,17 @@ TEST(Planting, PutsATreeOnEverySheetOnItsDayAndNotBefore) {
     NEED_SAMPLE();
     const Entered book("planted_on");
     for (const auto stands : {is_walked_to, is_a_waypoint, is_forecast, is_to_be_noted}) {
-        EXPECT_FALSE(stands(book, before));
+        EXPECT_FALSE(stands(book, day_before));
         EXPECT_TRUE(stands(book, on_the_day));
     }
-    EXPECT_TRUE(is_labelled(book, before));  // labels are printed before one plants
+    EXPECT_TRUE(is_labelled(book, day_before));  // labels are printed before one plants
 }
 
 TEST(Planting, IsToldOfATreeUpToItsDay) {
     NEED_SAMPLE();
     const Entered book("planted_on");
     for (const auto status : {status_found, status_near}) {
-        EXPECT_EQ(status(book, before), "to be planted " + on_the_day);
+        EXPECT_EQ(status(book, day_before), "to be planted " + on_the_day);
         EXPECT_EQ(status(book, on_the_day), "standing");
     }
 }
@@ -150,7 +147,7 @@ TEST(Planting, IsToldOfATreeUpToItsDay) {
 TEST(Planting, ATreeNamedBeforeItIsPlantedIsLeftOutAndTold) {
     NEED_SAMPLE();
     const Entered book("planted_on");
-    const auto outcome = book.run("walk-order", {{"trees", "LO-02-01," + tree}, {"as-of", before}});
+    const auto outcome = book.run("walk-order", {{"trees", "LO-02-01," + tree}, {"as-of", day_before}});
     EXPECT_EQ(outcome.tables.front().rows.size(), 1U);
     ASSERT_EQ(outcome.findings.size(), 1U);
     EXPECT_EQ(outcome.findings[0].row, tree);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/operation/reference.h"
+#include "asked.h"
 
 #include <gtest/gtest.h>
 
@@ -17,9 +18,7 @@
 namespace pipward::operation {
 namespace {
 
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
+using testing::has;
 
 TEST(Reference, NamesEveryOperationParameterAndResult) {
     const auto text = operation_reference();

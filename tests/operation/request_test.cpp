@@ -22,7 +22,7 @@ struct Common {
     Day as_of;
 };
 
-struct Request : Common {
+struct EveryKind : Common {
     int lead = 14;
     std::vector<int> leads{7, 14};
     double factor = 1.5;
@@ -37,7 +37,7 @@ struct Request : Common {
 };
 
 /// The last request that ran, as text: what the tests look at.
-Outcome echo(const Request& request, const Run&) {
+Outcome echo(const EveryKind& request, const Run&) {
     Outcome outcome;
     outcome.summary = verbatim(
         request.book.location + " " + to_iso(request.as_of) + " " + detail::show_field(request.lead) + " " +
@@ -49,7 +49,7 @@ Outcome echo(const Request& request, const Run&) {
     return outcome;
 }
 
-Findings from_before_as_of(const Request& request) {
+Findings from_before_as_of(const EveryKind& request) {
     if (request.from && *request.from > request.as_of) {
         return {{Level::error, "", "", "from", "", say("from is after as-of."), say("Give an earlier day.")}};
     }
@@ -57,22 +57,24 @@ Findings from_before_as_of(const Request& request) {
 }
 
 std::unique_ptr<const Operation> echo_operation() {
-    return detail::declare<Request>(
+    return detail::declare<EveryKind>(
         {.about = {"echo", "Echo", "Test", "Says what it was told."},
          .parameters =
              {detail::parameter(&Common::book, "book", "Book", "The book.").required(),
               detail::parameter(&Common::as_of, "as-of", "As of", "The day.").today_if_absent(),
-              detail::parameter(&Request::lead, "lead", "Lead", "Days ahead.").in("days").between(0, 120),
-              detail::parameter(&Request::leads, "leads", "Leads", "Days ahead.").in("days").between(0, 120),
-              detail::parameter(&Request::factor, "factor", "Factor", "A factor.").in("times"),
-              detail::parameter(&Request::base, "base-c", "Base", "A base.").between(-5.0, 20.0),
-              detail::parameter(&Request::risk, "risk", "Risk", "A risk."),
-              detail::parameter(&Request::deep, "deep", "Deep", "Whether deep."),
-              detail::parameter(&Request::colour, "colour", "Colour", "A colour.").advanced(),
-              detail::parameter(&Request::remark, "note", "Note", "A note."),
-              detail::parameter(&Request::seasons, "seasons", "Seasons", "Seasons.").between(1, 200),
-              detail::parameter(&Request::from, "from", "From", "A day."),
-              detail::parameter(&Request::file, "file", "File", "A file.").named("*.csv")},
+              detail::parameter(&EveryKind::lead, "lead", "Lead", "Days ahead.").in("days").between(0, 120),
+              detail::parameter(&EveryKind::leads, "leads", "Leads", "Days ahead.")
+                  .in("days")
+                  .between(0, 120),
+              detail::parameter(&EveryKind::factor, "factor", "Factor", "A factor.").in("times"),
+              detail::parameter(&EveryKind::base, "base-c", "Base", "A base.").between(-5.0, 20.0),
+              detail::parameter(&EveryKind::risk, "risk", "Risk", "A risk."),
+              detail::parameter(&EveryKind::deep, "deep", "Deep", "Whether deep."),
+              detail::parameter(&EveryKind::colour, "colour", "Colour", "A colour.").advanced(),
+              detail::parameter(&EveryKind::remark, "note", "Note", "A note."),
+              detail::parameter(&EveryKind::seasons, "seasons", "Seasons", "Seasons.").between(1, 200),
+              detail::parameter(&EveryKind::from, "from", "From", "A day."),
+              detail::parameter(&EveryKind::file, "file", "File", "A file.").named("*.csv")},
          .results = {},
          .examples = {},
          .check = from_before_as_of,
@@ -88,7 +90,7 @@ Form with(const std::string& key, const std::string& value) {
 }
 
 /// The only finding that the form gives, as message and remedy.
-std::string complaint(const Form& form) {
+std::string only_complaint(const Form& form) {
     const auto findings = echo_operation()->check(form);
     EXPECT_EQ(findings.size(), 1U);
     return findings.empty() ? "" : findings.front().message.text() + " " + findings.front().remedy.text();
@@ -103,12 +105,12 @@ const Parameter& parameter_named(const Operation& operation, const std::string& 
     throw std::runtime_error("no parameter " + key);
 }
 
-TEST(Request, InitialisersAreTheDefaults) {
+TEST(EveryKind, InitialisersAreTheDefaults) {
     EXPECT_EQ(echo_operation()->run(least, {}).summary,
               "b.gpkg 2026-03-20 14 7,14 1.5 4.5 0.1 no dark-red [] none none []");
 }
 
-TEST(Request, EveryKindOfFieldIsFilledFromText) {
+TEST(EveryKind, EveryKindOfFieldIsFilledFromText) {
     const Form full{{"book", "c.gpkg"}, {"as-of", "2025-02-28"}, {"lead", "0"},      {"leads", "3, 21"},
                     {"factor", "-2e3"}, {"base-c", "-5"},        {"risk", "0.25"},   {"deep", "yes"},
                     {"colour", "red"},  {"note", "wet; windy"},  {"seasons", "200"}, {"from", "2024-02-29"},
@@ -117,11 +119,11 @@ TEST(Request, EveryKindOfFieldIsFilledFromText) {
               "c.gpkg 2025-02-28 0 3,21 -2000 -5 0.25 yes red [wet; windy] 200 2024-02-29 [a.csv]");
 }
 
-TEST(Request, AnEmptyTextCountsAsNotGiven) {
+TEST(EveryKind, AnEmptyTextCountsAsNotGiven) {
     EXPECT_EQ(echo_operation()->run(with("lead", ""), {}).summary, echo_operation()->run(least, {}).summary);
 }
 
-TEST(Request, DefaultsAreShownAsTextExceptWhereTheUserMustGiveOne) {
+TEST(EveryKind, DefaultsAreShownAsTextExceptWhereTheUserMustGiveOne) {
     const auto operation = echo_operation();
     EXPECT_EQ(parameter_named(*operation, "lead").default_text, "14");
     EXPECT_EQ(parameter_named(*operation, "leads").default_text, "7,14");
@@ -132,7 +134,7 @@ TEST(Request, DefaultsAreShownAsTextExceptWhereTheUserMustGiveOne) {
     EXPECT_EQ(parameter_named(*operation, "as-of").default_text, "");
 }
 
-TEST(Request, AFieldsTypePicksItsKind) {
+TEST(EveryKind, AFieldsTypePicksItsKind) {
     const auto operation = echo_operation();
     const auto kind = [&](const std::string& key) { return parameter_named(*operation, key).kind; };
     EXPECT_TRUE(std::holds_alternative<BookKind>(kind("book")));
@@ -150,41 +152,43 @@ TEST(Request, AFieldsTypePicksItsKind) {
 }
 
 TEST(RequestCheck, NamesTheParameterTheValueAndWhatWouldBeRight) {
-    EXPECT_EQ(complaint(with("lead", "300")),
+    EXPECT_EQ(only_complaint(with("lead", "300")),
               "lead is 300 days, which is out of its range. Give an integer, 0 to 120 days.");
-    EXPECT_EQ(complaint(with("lead", "ten")),
+    EXPECT_EQ(only_complaint(with("lead", "ten")),
               "lead: 'ten' is not an integer. Give an integer, 0 to 120 days.");
-    EXPECT_EQ(complaint(with("lead", "7.5")),
+    EXPECT_EQ(only_complaint(with("lead", "7.5")),
               "lead: '7.5' is not an integer. Give an integer, 0 to 120 days.");
-    EXPECT_EQ(complaint(with("base-c", "30")),
+    EXPECT_EQ(only_complaint(with("base-c", "30")),
               "base-c is 30 °C, which is out of its range. Give a number, -5 to 20 °C.");
-    EXPECT_EQ(complaint(with("base-c", "4,5")), "base-c: '4,5' is not a number. Give a number, -5 to 20 °C.");
-    EXPECT_EQ(complaint(with("from", "2026-02-30")),
+    EXPECT_EQ(only_complaint(with("base-c", "4,5")),
+              "base-c: '4,5' is not a number. Give a number, -5 to 20 °C.");
+    EXPECT_EQ(only_complaint(with("from", "2026-02-30")),
               "from: there is no day 2026-02-30. Give a day as YYYY-MM-DD.");
-    EXPECT_EQ(complaint(with("from", "30.2.2026")),
+    EXPECT_EQ(only_complaint(with("from", "30.2.2026")),
               "from: '30.2.2026' is not a day. Give a day as YYYY-MM-DD.");
-    EXPECT_EQ(complaint(with("deep", "maybe")), "deep: 'maybe' is not yes or no. Give yes or no.");
-    EXPECT_EQ(complaint(with("leads", "7,,14")),
+    EXPECT_EQ(only_complaint(with("deep", "maybe")), "deep: 'maybe' is not yes or no. Give yes or no.");
+    EXPECT_EQ(only_complaint(with("leads", "7,,14")),
               "leads: '7,,14' is not a list of integers. Give integers separated by commas, 0 to 120 days.");
     EXPECT_EQ(
-        complaint(with("leads", "7,121")),
+        only_complaint(with("leads", "7,121")),
         "leads is 7,121 days, which is out of its range. Give integers separated by commas, 0 to 120 days.");
-    EXPECT_EQ(complaint(with("risk", "3")),
+    EXPECT_EQ(only_complaint(with("risk", "3")),
               "risk is 3, which is out of its range. Give a number from 0 to 1.");
-    EXPECT_EQ(complaint(with("factor", "inf")), "factor: 'inf' is not a number. Give a number (times).");
+    EXPECT_EQ(only_complaint(with("factor", "inf")), "factor: 'inf' is not a number. Give a number (times).");
 }
 
 TEST(RequestCheck, OffersTheNearestWordAndKey) {
     EXPECT_EQ(
-        complaint(with("colour", "darkred")),
+        only_complaint(with("colour", "darkred")),
         "colour: 'darkred' is not one of its words. Did you mean 'dark-red'? Give one of: red, dark-red.");
-    EXPECT_EQ(complaint(with("laed", "7")), "echo has no parameter 'laed'. Did you mean 'lead'?");
-    EXPECT_NE(complaint(with("zzz", "7")).find("It has: book, as-of, lead"), std::string::npos);
+    EXPECT_EQ(only_complaint(with("laed", "7")), "echo has no parameter 'laed'. Did you mean 'lead'?");
+    EXPECT_NE(only_complaint(with("zzz", "7")).find("It has: book, as-of, lead"), std::string::npos);
 }
 
 TEST(RequestCheck, SaysWhatIsMissing) {
-    EXPECT_EQ(complaint({{"as-of", "2026-03-20"}}), "book is missing. Give the path of an orchard book.");
-    EXPECT_EQ(complaint({{"book", "b.gpkg"}}), "as-of is missing. Give a day as YYYY-MM-DD.");
+    EXPECT_EQ(only_complaint({{"as-of", "2026-03-20"}}),
+              "book is missing. Give the path of an orchard book.");
+    EXPECT_EQ(only_complaint({{"book", "b.gpkg"}}), "as-of is missing. Give a day as YYYY-MM-DD.");
 }
 
 TEST(RequestCheck, TellsEverythingWrongAtOnce) {
@@ -198,7 +202,7 @@ TEST(RequestCheck, TellsEverythingWrongAtOnce) {
 }
 
 TEST(RequestCheck, AsksTheRulesBetweenFieldsOnceEachFieldIsSound) {
-    EXPECT_EQ(complaint(with("from", "2026-03-21")), "from is after as-of. Give an earlier day.");
+    EXPECT_EQ(only_complaint(with("from", "2026-03-21")), "from is after as-of. Give an earlier day.");
     auto also_wrong = with("from", "2026-03-21");
     also_wrong["lead"] = "300";
     EXPECT_EQ(echo_operation()->check(also_wrong).front().field, "lead");
@@ -238,7 +242,7 @@ TEST(Run, AStepTellsProgress) {
 template <class Field>
 concept Declarable = detail::RequestField<Field>;
 
-TEST(Request, OnlyTheNamedTypesMayBeFields) {
+TEST(EveryKind, OnlyTheNamedTypesMayBeFields) {
     EXPECT_TRUE(Declarable<int>);
     EXPECT_TRUE(Declarable<std::optional<Celsius>>);
     EXPECT_TRUE(Declarable<Colour>);

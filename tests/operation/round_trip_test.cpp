@@ -8,6 +8,7 @@
 #include <cmath>
 #include <random>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "paper/printing.h"
 #include "pipward/book/book.h"
@@ -17,25 +18,11 @@
 namespace pipward::operation {
 namespace {
 
+using testing::run;
 using testing::SampleCopy;
+using testing::value;
 
 constexpr double noise = 0.4;  // metres, root mean square of both axes: a fifth of the spacing
-
-Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
-    form["book"] = sample.book();
-    const auto* operation = find_operation(id);
-    if (std::ranges::find(operation->parameters(), "as-of", &Parameter::key) !=
-        operation->parameters().end()) {
-        form.emplace("as-of", "2026-03-20");
-    }
-    return operation->run(form, {});
-}
-
-std::string value(const Table& table, std::size_t row, const std::string& column) {
-    const auto at =
-        std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
-    return to_text(table.rows.at(row).cells.at(static_cast<std::size_t>(at)));
-}
 
 /// Trees on the block's positions as a receiver gives them; the label keeps the truth.
 Table measured_trees(const Table& positions) {

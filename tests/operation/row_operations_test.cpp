@@ -7,6 +7,7 @@
 #include <map>
 #include <random>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
@@ -14,6 +15,10 @@
 namespace pipward::operation {
 namespace {
 
+using testing::cell_of;
+using testing::complaints;
+using testing::has;
+using testing::run;
 using testing::SampleCopy;
 
 const Form new_block{{"block", "Trial"},
@@ -25,22 +30,7 @@ const Form new_block{{"block", "Trial"},
                      {"points", "522460 5331330, 522520 5331347.5"},
                      {"write", "yes"}};
 
-Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
-    form["book"] = sample.book();
-    form.emplace("as-of", "2026-03-20");
-    return find_operation(id)->run(form, {});
-}
-
-Findings complaints(const SampleCopy& sample, const std::string& id, Form form) {
-    try {
-        run(sample, id, std::move(form));
-    } catch (const Error& error) {
-        return error.findings();
-    }
-    return {};
-}
-
-std::string complaint(const SampleCopy& sample, Form changes) {
+std::string row_complaint(const SampleCopy& sample, Form changes) {
     Form form = new_block;
     for (auto& [key, value] : changes) {
         form[key] = value;
@@ -49,16 +39,6 @@ std::string complaint(const SampleCopy& sample, Form changes) {
     const auto findings = complaints(sample, "row-lay", form);
     EXPECT_EQ(sample.bytes(), before) << "a refused request must not touch the book";
     return findings.empty() ? "nothing" : to_text(findings.back());
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-Cell cell_of(const Table& table, std::size_t row, const std::string& column) {
-    const auto at =
-        std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
-    return table.rows.at(row).cells.at(static_cast<std::size_t>(at));
 }
 
 /// Trees on the positions of the block, each some decimetres off, without row and position.
@@ -145,22 +125,24 @@ TEST(RowLayOperation, ShowsWithoutWriting) {
 TEST(RowLayOperation, SaysWhatIsWrongAndTouchesNothing) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    EXPECT_TRUE(has(complaint(sample, {{"spacing", "0"}}), "out of its range"));
-    EXPECT_TRUE(has(complaint(sample, {{"first-position", "-3"}}), "out of its range"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "522460 5331330, 522460 5331330"}}), "no length"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "522460 5331330"}}), "no length"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "here and there"}}), "no line"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "POLYGON ((0 0, 1 0, 1 1, 0 0))"}}), "no line"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "swapped"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "9.302 48.134, 9.303 48.134"}}), "look like degrees"));
-    EXPECT_TRUE(has(complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"layer-crs", "EPSG:4326"}}),
-                    "swapped"));
-    EXPECT_TRUE(has(complaint(sample, {{"layer-crs", "EPSG:99999999"}}), "not known"));
-    EXPECT_TRUE(has(complaint(sample, {{"block", "Nowhere"}, {"add-block", "no"}}), "no block of this name"));
-    EXPECT_TRUE(has(complaint(sample, {{"block", "Upper"}, {"row", "1"}}), "row of this name already"));
-    EXPECT_TRUE(has(complaint(sample, {{"row", "gate"}}), "do not follow"));
-    EXPECT_TRUE(has(complaint(sample, {{"row-distance", ""}}), "row-distance"));
-    EXPECT_TRUE(has(complaint(sample, {{"layer-file", "/no/such/file"}}), "Points and a file"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"spacing", "0"}}), "out of its range"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"first-position", "-3"}}), "out of its range"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"points", "522460 5331330, 522460 5331330"}}), "no length"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"points", "522460 5331330"}}), "no length"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"points", "here and there"}}), "no line"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"points", "POLYGON ((0 0, 1 0, 1 1, 0 0))"}}), "no line"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"points", "5331330 522460, 5331347 522520"}}), "swapped"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"points", "9.302 48.134, 9.303 48.134"}}), "look like degrees"));
+    EXPECT_TRUE(
+        has(row_complaint(sample, {{"points", "48.134 9.302, 48.134 9.303"}, {"layer-crs", "EPSG:4326"}}),
+            "swapped"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"layer-crs", "EPSG:99999999"}}), "not known"));
+    EXPECT_TRUE(
+        has(row_complaint(sample, {{"block", "Nowhere"}, {"add-block", "no"}}), "no block of this name"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"block", "Upper"}, {"row", "1"}}), "row of this name already"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"row", "gate"}}), "do not follow"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"row-distance", ""}}), "row-distance"));
+    EXPECT_TRUE(has(row_complaint(sample, {{"layer-file", "/no/such/file"}}), "Points and a file"));
 }
 
 TEST(RowLayOperation, TakesPointsInAnotherSystemAndWithHeights) {

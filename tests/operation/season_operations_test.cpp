@@ -46,7 +46,7 @@ std::vector<std::vector<std::string>> as_text(const Table& table) {
     return rows;
 }
 
-const Table& table_named(const Outcome& outcome, const std::string& name) {
+const Table& season_table(const Outcome& outcome, const std::string& name) {
     return *std::ranges::find_if(outcome.tables,
                                  [&](const Table& table) { return table.shape.name == name; });
 }
@@ -58,7 +58,7 @@ TEST(SeasonPlanOperation, LeavesItsTablesInTheBookAsItReturnsThem) {
     for (const auto& shape : find_operation("season-plan")->results()) {
         const auto kept = book::read_result(sample.book(), shape.name);
         ASSERT_TRUE(kept) << shape.name;
-        EXPECT_EQ(as_text(*kept), as_text(table_named(outcome, shape.name))) << shape.name;
+        EXPECT_EQ(as_text(*kept), as_text(season_table(outcome, shape.name))) << shape.name;
     }
 }
 
@@ -71,7 +71,7 @@ TEST(SeasonPlanOperation, IsTheSumOfItsSteps) {
          {std::pair{"bloom-fit", "bloom_model"}, std::pair{"bloom-skill", "bloom_left_out"},
           std::pair{"bloom-forecast", "bloom_window"}, std::pair{"cross-outlook", "cross_outlook"}}) {
         const auto part = run(step, form);
-        EXPECT_EQ(as_text(table_named(part, table)), as_text(table_named(whole, table))) << step;
+        EXPECT_EQ(as_text(season_table(part, table)), as_text(season_table(whole, table))) << step;
     }
 }
 

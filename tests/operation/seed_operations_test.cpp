@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
@@ -12,31 +13,11 @@
 namespace pipward::operation {
 namespace {
 
+using testing::cell_of;
+using testing::complaint;
+using testing::has;
+using testing::run;
 using testing::SampleCopy;
-
-Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
-    form["book"] = sample.book();
-    form.emplace("as-of", "2026-03-20");
-    return find_operation(id)->run(form, {});
-}
-
-std::string complaint(const SampleCopy& sample, const std::string& id, Form form) {
-    const auto before = sample.bytes();
-    std::string text = "nothing";
-    try {
-        run(sample, id, std::move(form));
-    } catch (const Error& error) {
-        text = to_text(error.findings().back());
-    }
-    EXPECT_EQ(sample.bytes(), before) << "a refused request must not touch the book";
-    return text;
-}
-
-Cell cell_of(const Table& table, std::size_t row, const std::string& column) {
-    const auto at =
-        std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
-    return table.rows.at(row).cells.at(static_cast<std::size_t>(at));
-}
 
 std::optional<std::size_t> row_with(const Table& table, const std::string& column, const std::string& value) {
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
@@ -45,10 +26,6 @@ std::optional<std::size_t> row_with(const Table& table, const std::string& colum
         }
     }
     return std::nullopt;
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 TEST(SeedStatus, FollowsACrossFromFlowersToStandingTrees) {

@@ -12,23 +12,23 @@
 namespace pipward::operation {
 namespace {
 
-Outcome run(const std::string& id, const Form& form) {
+Outcome styled(const std::string& id, const Form& form) {
     return find_operation(id)->run(form, {});
 }
 
 TEST(BookStyle, SaysOfEveryLayerWhatWasDone) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto outcome = run("book-style", {{"book", sample.book()}});
+    const auto outcome = styled("book-style", {{"book", sample.book()}});
     ASSERT_EQ(outcome.tables.size(), 1U);
     EXPECT_EQ(outcome.tables[0].rows.size(), book::book_tables().size() + 1);
-    const auto again = run("book-style", {{"book", sample.book()}});
+    const auto again = styled("book-style", {{"book", sample.book()}});
     EXPECT_TRUE(again.summary.text().starts_with("0 written")) << again.summary.text();
 }
 
 TEST(BookStyle, ANewBookIsStyledAtOnce) {
     const testing::SampleCopy folder;
-    run("book-new", {{"book", folder.path("new.gpkg")}, {"crs", "EPSG:25832"}});
+    styled("book-new", {{"book", folder.path("new.gpkg")}, {"crs", "EPSG:25832"}});
     EXPECT_TRUE(book::look_at_book(folder.path("new.gpkg")).styled);
     EXPECT_TRUE(style_book(folder.path("new.gpkg")).written.empty());
 }
@@ -37,7 +37,7 @@ TEST(BookStyle, APlanBringsItsLayersIntoTheMapOfAStyledBook) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const Form form{{"book", sample.book()}, {"as-of", "2026-03-20"}};
-    run("season-plan", form);
+    styled("season-plan", form);
     const auto report = style_book(sample.book());
     EXPECT_TRUE(report.written.empty());
     EXPECT_TRUE(report.changed_by_user.empty());

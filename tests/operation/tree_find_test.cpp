@@ -17,7 +17,7 @@ Outcome found_with(const testing::SampleCopy& sample, Form form) {
     return find_operation("tree-find")->run(form, {});
 }
 
-std::string value(const Outcome& outcome, std::size_t row, const std::string& column) {
+std::string found_value(const Outcome& outcome, std::size_t row, const std::string& column) {
     const auto& table = outcome.tables.at(0);
     const auto at =
         std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
@@ -26,7 +26,7 @@ std::string value(const Outcome& outcome, std::size_t row, const std::string& co
 }
 
 std::string first_label(const testing::SampleCopy& sample, const std::string& query) {
-    return value(found_with(sample, {{"search", query}}), 0, "tree");
+    return found_value(found_with(sample, {{"search", query}}), 0, "tree");
 }
 
 TEST(TreeFindOperation, FindsATreeOfTheSampleFromEachKindOfQuery) {
@@ -38,7 +38,7 @@ TEST(TreeFindOperation, FindsATreeOfTheSampleFromEachKindOfQuery) {
     EXPECT_EQ(first_label(sample, "17-02-02"), "UP-05-10");
     EXPECT_EQ(first_label(sample, "Upper 5 10"), "UP-05-10");
     EXPECT_EQ(first_label(sample, "voles"), "LO-01-03");
-    EXPECT_EQ(value(found_with(sample, {{"search", "Dapelstead"}}), 0, "accession"), "Dapplestead");
+    EXPECT_EQ(found_value(found_with(sample, {{"search", "Dapelstead"}}), 0, "accession"), "Dapplestead");
 }
 
 TEST(TreeFindOperation, FindsEveryTreeByItsOwnLabel) {
@@ -46,8 +46,8 @@ TEST(TreeFindOperation, FindsEveryTreeByItsOwnLabel) {
     const testing::SampleCopy sample;
     for (const auto& tree : book::read_book(sample.book()).orchard.trees) {
         const auto outcome = found_with(sample, {{"search", tree.label}, {"limit", "1"}});
-        EXPECT_EQ(value(outcome, 0, "tree"), tree.label);
-        EXPECT_EQ(value(outcome, 0, "score"), "1") << tree.label;
+        EXPECT_EQ(found_value(outcome, 0, "tree"), tree.label);
+        EXPECT_EQ(found_value(outcome, 0, "score"), "1") << tree.label;
     }
 }
 
@@ -55,39 +55,39 @@ TEST(TreeFindOperation, TellsWhereATreeStandsAndWhatItCameOf) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto outcome = found_with(sample, {{"search", "17-01-03"}});
-    EXPECT_EQ(value(outcome, 0, "address"), "block Upper, row 5, position 3");
-    EXPECT_EQ(value(outcome, 0, "status"), "removed 2024-11-16: Culled: scab every year.");
-    EXPECT_EQ(value(outcome, 0, "lineage"),
+    EXPECT_EQ(found_value(outcome, 0, "address"), "block Upper, row 5, position 3");
+    EXPECT_EQ(found_value(outcome, 0, "status"), "removed 2024-11-16: Culled: scab every year.");
+    EXPECT_EQ(found_value(outcome, 0, "lineage"),
               "Larkfold Red × Larkfold Mix (Larkfold Early, Owlcombe, Tansy Lane)");
-    EXPECT_EQ(value(outcome, 0, "geo_uri"),
-              "geo:" + value(outcome, 0, "lat") + "," + value(outcome, 0, "lon") + ";u=0.5");
+    EXPECT_EQ(found_value(outcome, 0, "geo_uri"),
+              "geo:" + found_value(outcome, 0, "lat") + "," + found_value(outcome, 0, "lon") + ";u=0.5");
     EXPECT_EQ(outcome.crs, "EPSG:25832");
     EXPECT_TRUE(outcome.tables[0].rows[0].at);
-    EXPECT_EQ(value(outcome, 0, "distance_m"), "");
+    EXPECT_EQ(found_value(outcome, 0, "distance_m"), "");
 }
 
 TEST(TreeFindOperation, MeasuresFromWhereOneStands) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto tree = found_with(sample, {{"search", "UP-05-04"}});
-    const auto here = value(tree, 0, "lat") + "," + value(tree, 0, "lon");
+    const auto here = found_value(tree, 0, "lat") + "," + found_value(tree, 0, "lon");
     const auto near = found_with(sample, {{"at", here}, {"limit", "3"}});
-    EXPECT_EQ(value(near, 0, "tree"), "UP-05-04");
-    EXPECT_LT(std::stod(value(near, 0, "distance_m")), 0.1);
-    EXPECT_EQ(value(near, 1, "distance_m"), "3");  // the next in the row: trees stand 3 m apart
-    EXPECT_EQ(value(near, 2, "distance_m"), "3");
+    EXPECT_EQ(found_value(near, 0, "tree"), "UP-05-04");
+    EXPECT_LT(std::stod(found_value(near, 0, "distance_m")), 0.1);
+    EXPECT_EQ(found_value(near, 1, "distance_m"), "3");  // the next in the row: trees stand 3 m apart
+    EXPECT_EQ(found_value(near, 2, "distance_m"), "3");
 }
 
 TEST(TreeFindOperation, PutsTheNearestOfOneAccessionFirst) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto tree = found_with(sample, {{"search", "UP-03-09"}});
-    const auto here = value(tree, 0, "lat") + "," + value(tree, 0, "lon");
+    const auto here = found_value(tree, 0, "lat") + "," + found_value(tree, 0, "lon");
     const auto outcome = found_with(sample, {{"search", "Kettlefen"}, {"at", here}});
     double before = 0;
     for (std::size_t row = 0; row < outcome.tables[0].rows.size(); ++row) {
-        EXPECT_GE(std::stod(value(outcome, row, "distance_m")), before);
-        before = std::stod(value(outcome, row, "distance_m"));
+        EXPECT_GE(std::stod(found_value(outcome, row, "distance_m")), before);
+        before = std::stod(found_value(outcome, row, "distance_m"));
     }
     EXPECT_GT(outcome.tables[0].rows.size(), 3U);
     EXPECT_GT(before, 50.0);

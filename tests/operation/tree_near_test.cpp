@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "pipward/book/book.h"
 #include "pipward/operation/operation.h"
@@ -12,17 +13,12 @@
 namespace pipward::operation {
 namespace {
 
+using testing::value;
+
 Outcome near(const testing::SampleCopy& sample, Form form) {
     form["book"] = sample.book();
     form.try_emplace("as-of", "2026-03-20");
     return find_operation("tree-near")->run(form, {});
-}
-
-std::string value(const Table& table, std::size_t row, const std::string& column) {
-    const auto at =
-        std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
-    return row < table.rows.size() ? to_text(table.rows[row].cells.at(static_cast<std::size_t>(at)))
-                                   : "no row";
 }
 
 TEST(TreeNear, FindsEveryStandingTreeByASurveyorsReceiver) {

@@ -21,7 +21,7 @@ Outcome walked(const testing::SampleCopy& sample, Form form) {
     return find_operation("walk-order")->run(form, {});
 }
 
-std::string value(const Table& table, std::size_t row, const std::string& column) {
+std::string walk_value(const Table& table, std::size_t row, const std::string& column) {
     const auto at =
         std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
     return row < table.rows.size() ? to_text(table.rows[row].cells.at(static_cast<std::size_t>(at)))
@@ -31,7 +31,7 @@ std::string value(const Table& table, std::size_t row, const std::string& column
 std::vector<std::string> labels(const Outcome& outcome) {
     std::vector<std::string> labels;
     for (std::size_t row = 0; row < outcome.tables[0].rows.size(); ++row) {
-        labels.push_back(value(outcome.tables[0], row, "tree"));
+        labels.push_back(walk_value(outcome.tables[0], row, "tree"));
     }
     return labels;
 }
@@ -44,7 +44,7 @@ double length_of(const std::vector<MapPoint>& line) {
     return metres;
 }
 
-Findings complaints(const testing::SampleCopy& sample, Form form) {
+Findings walk_complaints(const testing::SampleCopy& sample, Form form) {
     try {
         (void)walked(sample, std::move(form));
     } catch (const Error& error) {
@@ -71,11 +71,11 @@ TEST(WalkOrder, VisitsEveryStandingTreeOfAnAccessionOnceAndDrawsTheWay) {
     ASSERT_EQ(legs.rows.size(), wanted.size() + 1);
     for (std::size_t leg = 0; leg < legs.rows.size(); ++leg) {
         // The grid's scale and the meridian's turn differ from the ground by less than one in a thousand.
-        const double said = std::stod(value(legs, leg, "distance_m"));
+        const double said = std::stod(walk_value(legs, leg, "distance_m"));
         EXPECT_NEAR(length_of(legs.rows[leg].line), said, 0.05 + said / 1000);
     }
-    EXPECT_EQ(value(legs, 0, "from"), "start");
-    EXPECT_EQ(value(legs, legs.rows.size() - 1, "to"), "end");
+    EXPECT_EQ(walk_value(legs, 0, "from"), "start");
+    EXPECT_EQ(walk_value(legs, legs.rows.size() - 1, "to"), "end");
     EXPECT_EQ(outcome.crs, "EPSG:25832");
     EXPECT_NE(to_csv(legs).find("LINESTRING"), std::string::npos);
 }
@@ -84,30 +84,30 @@ TEST(WalkOrder, CrossesTheAlleyBetweenTwoRows) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto outcome = walked(sample, {{"trees", "LO-03-05"}, {"at", "LO-02-05"}});
-    EXPECT_EQ(value(outcome.tables[0], 0, "distance_m"), "2");  // rows are 4 m apart, one stands 1 m off
-    EXPECT_EQ(value(outcome.tables[0], 0, "alley"), "between rows 3 and 2");
-    EXPECT_EQ(value(outcome.tables[0], 0, "address"), "block Lower, row 3, position 5");
+    EXPECT_EQ(walk_value(outcome.tables[0], 0, "distance_m"), "2");  // rows are 4 m apart, one stands 1 m off
+    EXPECT_EQ(walk_value(outcome.tables[0], 0, "alley"), "between rows 3 and 2");
+    EXPECT_EQ(walk_value(outcome.tables[0], 0, "address"), "block Lower, row 3, position 5");
     const auto round = walked(sample, {{"trees", "LO-04-05"}, {"at", "LO-02-05"}});
-    EXPECT_GT(std::stod(value(round.tables[0], 0, "distance_m")), 25);
+    EXPECT_GT(std::stod(walk_value(round.tables[0], 0, "distance_m")), 25);
     const auto straight = walked(sample, {{"trees", "LO-04-05"}, {"at", "LO-02-05"}, {"alleys", "no"}});
-    EXPECT_NEAR(std::stod(value(straight.tables[0], 0, "distance_m")), 8, 0.1);
+    EXPECT_NEAR(std::stod(walk_value(straight.tables[0], 0, "distance_m")), 8, 0.1);
 }
 
 TEST(WalkOrder, TakesTheTreesThatThePlanHasWorkFor) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto before = complaints(sample, {{"urgency", "later"}});
+    const auto before = walk_complaints(sample, {{"urgency", "later"}});
     ASSERT_EQ(before.size(), 1U);
     EXPECT_EQ(before[0].remedy, "Make one with season-plan, then ask again.");
     (void)find_operation("season-plan")->run({{"book", sample.book()}, {"as-of", "2026-04-16"}}, {});
     const auto tasks = book::read_result(sample.book(), "field_task");
     ASSERT_TRUE(tasks && !tasks->rows.empty());
-    const auto day = value(*tasks, 0, "do_from");
+    const auto day = walk_value(*tasks, 0, "do_from");
     const auto outcome = walked(sample, {{"tasks-on", day}});
     const auto found = labels(outcome);
-    EXPECT_NE(std::ranges::find(found, value(*tasks, 0, "tree")), found.end());
+    EXPECT_NE(std::ranges::find(found, walk_value(*tasks, 0, "tree")), found.end());
     for (std::size_t row = 0; row < found.size(); ++row) {
-        EXPECT_NE(value(outcome.tables[0], row, "work"), "");
+        EXPECT_NE(walk_value(outcome.tables[0], row, "work"), "");
     }
     EXPECT_TRUE(labels(walked(sample, {{"tasks-on", "2031-01-01"}})).empty());
 }
@@ -116,7 +116,7 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
     const auto found =
-        complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"at", "UP-99-01"}});
+        walk_complaints(sample, {{"trees", "LO-03-05, LO-03-99; nowhere at all"}, {"at", "UP-99-01"}});
     ASSERT_EQ(found.size(), 3U);
     EXPECT_EQ(found[0].value, "LO-03-99");
     EXPECT_NE(found[0].remedy.text().find("The nearest labels are: LO-03-"), std::string::npos)
@@ -129,12 +129,12 @@ TEST(WalkOrder, OffersTheNearestLabelsForATreeThatIsNotThere) {
 TEST(WalkOrder, SaysThatLatitudeAndLongitudeAreSwapped) {
     NEED_SAMPLE();
     const testing::SampleCopy sample;
-    const auto swapped = complaints(sample, {{"block", "Upper"}, {"at", "9.3009,48.1335"}});
+    const auto swapped = walk_complaints(sample, {{"block", "Upper"}, {"at", "9.3009,48.1335"}});
     ASSERT_EQ(swapped.size(), 1U);
     EXPECT_NE(swapped[0].message.text().find("wrong way round"), std::string::npos)
         << swapped[0].message.text();
     EXPECT_EQ(swapped[0].remedy, "Write the latitude first: 48.1335,9.3009.");
-    const auto far = complaints(sample, {{"block", "Upper"}, {"at", "-33.9,151.2"}});
+    const auto far = walk_complaints(sample, {{"block", "Upper"}, {"at", "-33.9,151.2"}});
     ASSERT_EQ(far.size(), 1U);
     EXPECT_NE(far[0].message.text().find("km from the nearest tree"), std::string::npos)
         << far[0].message.text();

@@ -35,7 +35,7 @@ struct TreelessBook {
     testing::SampleCopy sample;
 };
 
-std::string value(const Table& table, std::size_t row, const std::string& column) {
+std::string value_without(const Table& table, std::size_t row, const std::string& column) {
     const auto at =
         std::ranges::find(table.shape.columns, column, &Column::name) - table.shape.columns.begin();
     return to_text(table.rows[row].cells.at(static_cast<std::size_t>(at)));
@@ -49,9 +49,10 @@ TEST(ABookWithoutTrees, HasItsBloomForecastFromItsObservationsAtTheStationsHeigh
     EXPECT_EQ(table.rows.size(), accessions.size());
     int by_own_notes = 0;
     for (std::size_t row = 0; row < table.rows.size(); ++row) {
-        EXPECT_EQ(value(table, row, "tree"), "");
-        EXPECT_NE(value(table, row, "full_p50"), "");
-        by_own_notes += value(table, row, "model").find("own_observations") != std::string::npos ? 1 : 0;
+        EXPECT_EQ(value_without(table, row, "tree"), "");
+        EXPECT_NE(value_without(table, row, "full_p50"), "");
+        by_own_notes +=
+            value_without(table, row, "model").find("own_observations") != std::string::npos ? 1 : 0;
     }
     EXPECT_GT(by_own_notes, 15);
 }

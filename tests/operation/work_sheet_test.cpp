@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "asked.h"
 #include "operation/sample_copy.h"
 #include "paper/markup_check.h"
 #include "pipward/book/book.h"
@@ -13,15 +14,16 @@
 namespace pipward::operation {
 namespace {
 
+using testing::has;
 using testing::MarkupCheck;
 using testing::SampleCopy;
 
-Outcome run(const SampleCopy& sample, const std::string& id, Form form) {
+Outcome run_sheet(const SampleCopy& sample, const std::string& id, Form form) {
     form["book"] = sample.book();
     return find_operation(id)->run(form, {});
 }
 
-std::vector<std::string> column(const Table& table, const std::string& name) {
+std::vector<std::string> sheet_column(const Table& table, const std::string& name) {
     const auto at = std::ranges::find(table.shape.columns, name, &Column::name) - table.shape.columns.begin();
     std::vector<std::string> texts;
     for (const auto& row : table.rows) {
@@ -30,22 +32,18 @@ std::vector<std::string> column(const Table& table, const std::string& name) {
     return texts;
 }
 
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
 TEST(WorkSheet, HoldsEachDaysWorkOnceAndNothingOfLaterDays) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto week = run(sample, "work-sheet", {{"as-of", "2026-04-03"}, {"days", "7"}}).tables.at(0);
-    const auto day = run(sample, "work-sheet", {{"as-of", "2026-04-03"}}).tables.at(0);
+    const auto week = run_sheet(sample, "work-sheet", {{"as-of", "2026-04-03"}, {"days", "7"}}).tables.at(0);
+    const auto day = run_sheet(sample, "work-sheet", {{"as-of", "2026-04-03"}}).tables.at(0);
     EXPECT_GT(week.rows.size(), day.rows.size());
-    for (const auto& from : column(week, "do_from")) {
+    for (const auto& from : sheet_column(week, "do_from")) {
         EXPECT_LE(from, "2026-04-09");
     }
     const auto works = [](const Table& table) {
-        auto texts = column(table, "what");
-        const auto lots = column(table, "lot");
+        auto texts = sheet_column(table, "what");
+        const auto lots = sheet_column(table, "lot");
         for (std::size_t i = 0; i < texts.size(); ++i) {
             texts[i] += " " + lots[i];
         }
@@ -61,12 +59,12 @@ TEST(WorkSheet, PutsTreesIntoWalkingOrderAndTheBenchLast) {
     NEED_SAMPLE();
     const SampleCopy sample;
     const auto outcome =
-        run(sample, "work-sheet", {{"as-of", "2026-03-28"}, {"days", "14"}, {"at", "48.1335,9.3009"}});
+        run_sheet(sample, "work-sheet", {{"as-of", "2026-03-28"}, {"days", "14"}, {"at", "48.1335,9.3009"}});
     const auto& table = outcome.tables.at(0);
     std::vector<double> walked;
     bool on_bench = false;
-    const auto labels = column(table, "tree");
-    const auto metres = column(table, "walked_m");
+    const auto labels = sheet_column(table, "tree");
+    const auto metres = sheet_column(table, "walked_m");
     for (std::size_t i = 0; i < labels.size(); ++i) {
         on_bench = on_bench || metres[i].empty();
         EXPECT_EQ(on_bench, metres[i].empty()) << "work on the bench stands last";
@@ -81,7 +79,7 @@ TEST(WorkSheet, PutsTreesIntoWalkingOrderAndTheBenchLast) {
 TEST(WorkSheet, IsAPageThatAnIndependentReaderTakes) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto outcome = run(sample, "work-sheet", {{"as-of", "2025-10-05"}, {"days", "7"}});
+    const auto outcome = run_sheet(sample, "work-sheet", {{"as-of", "2025-10-05"}, {"days", "7"}});
     const auto& html = outcome.files.at(0).content;
     EXPECT_EQ(MarkupCheck(html).trouble, "");
     EXPECT_TRUE(has(html, "Seeds are poisonous."));
@@ -92,7 +90,7 @@ TEST(WorkSheet, IsAPageThatAnIndependentReaderTakes) {
 TEST(WorkSheet, DoesNotComplainInSummerThatBloomIsOver) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    for (const auto& finding : run(sample, "work-sheet", {{"as-of", "2025-08-15"}}).findings) {
+    for (const auto& finding : run_sheet(sample, "work-sheet", {{"as-of", "2025-08-15"}}).findings) {
         EXPECT_FALSE(has(finding.message, "season ended")) << finding.message.text();
     }
 }
@@ -100,14 +98,14 @@ TEST(WorkSheet, DoesNotComplainInSummerThatBloomIsOver) {
 TEST(HarvestList, CountsFromTheBloomOfTheTreeAndLetsUnripeSeedHang) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto summer = run(sample, "harvest-list", {{"as-of", "2025-07-01"}}).tables.at(0);
+    const auto summer = run_sheet(sample, "harvest-list", {{"as-of", "2025-07-01"}}).tables.at(0);
     ASSERT_EQ(summer.rows.size(), 7U);
-    for (const auto& state : column(summer, "state")) {
+    for (const auto& state : sheet_column(summer, "state")) {
         EXPECT_TRUE(has(state, "harvest not before")) << state;
     }
-    const auto autumn = run(sample, "harvest-list", {{"as-of", "2025-09-24"}, {"days", "10"}});
+    const auto autumn = run_sheet(sample, "harvest-list", {{"as-of", "2025-09-24"}, {"days", "10"}});
     const auto& table = autumn.tables.at(0);
-    const auto orders = column(table, "order");
+    const auto orders = sheet_column(table, "order");
     EXPECT_EQ(orders.front(), "1");
     EXPECT_GT(std::ranges::count_if(orders, [](const auto& order) { return !order.empty(); }), 3);
     EXPECT_EQ(MarkupCheck(autumn.files.at(0).content).trouble, "");
@@ -117,10 +115,10 @@ TEST(HarvestList, CountsFromTheBloomOfTheTreeAndLetsUnripeSeedHang) {
 TEST(HarvestList, AgreesWithTheDaysOnWhichTheSamplesFruitWasHarvested) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto table = run(sample, "harvest-list", {{"as-of", "2025-09-01"}}).tables.at(0);
-    const auto tags = column(table, "tag");
-    const auto from = column(table, "harvest_from");
-    const auto to = column(table, "harvest_to");
+    const auto table = run_sheet(sample, "harvest-list", {{"as-of", "2025-09-01"}}).tables.at(0);
+    const auto tags = sheet_column(table, "tag");
+    const auto from = sheet_column(table, "harvest_from");
+    const auto to = sheet_column(table, "harvest_to");
     for (const auto& fruit : book::read_book(sample.book()).orchard.fruits) {
         const auto at = static_cast<std::size_t>(std::ranges::find(tags, fruit.tag) - tags.begin());
         if (at < tags.size()) {
@@ -133,20 +131,20 @@ TEST(HarvestList, AgreesWithTheDaysOnWhichTheSamplesFruitWasHarvested) {
 TEST(FirstFruit, IsKeptAsALayerAndTellsOfEveryStandingSeedling) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto outcome = run(sample, "first-fruiting", {{"as-of", "2026-03-20"}});
+    const auto outcome = run_sheet(sample, "first-fruiting", {{"as-of", "2026-03-20"}});
     EXPECT_EQ(outcome.tables.at(0).rows.size(), 19U);
     const auto kept = book::read_result(sample.book(), "first_fruiting");
     ASSERT_TRUE(kept);
     EXPECT_EQ(kept->rows.size(), 19U);
-    const auto traits = column(outcome.tables.at(1), "trait");
+    const auto traits = sheet_column(outcome.tables.at(1), "trait");
     EXPECT_TRUE(std::ranges::find(traits, "taste") != traits.end());
 }
 
 TEST(RowAssign, PrintsTheSheetOfThePlantingAndItsTrays) {
     NEED_SAMPLE();
     const SampleCopy sample;
-    const auto outcome = run(sample, "row-assign",
-                             {{"as-of", "2026-03-20"}, {"block", "Upper"}, {"crosses", "24-01=2; 24-02=1"}});
+    const auto outcome = run_sheet(
+        sample, "row-assign", {{"as-of", "2026-03-20"}, {"block", "Upper"}, {"crosses", "24-01=2; 24-02=1"}});
     ASSERT_EQ(outcome.files.size(), 1U);
     EXPECT_EQ(MarkupCheck(outcome.files[0].content).trouble, "");
     EXPECT_TRUE(has(outcome.files[0].content, "Tray 1"));

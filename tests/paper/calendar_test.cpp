@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/paper/calendar.h"
+#include "days.h"
+#include "pipward/paper/read_calendar.h"
+#include "pipward/paper/text.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::paper {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 CalendarEvent collecting() {
     return {"gather-2026-Wrenlea",
@@ -119,6 +120,43 @@ TEST(Calendar, GivesDifferentWorkDifferentUids) {
     const auto text = text_of({collecting(), other, third});
     EXPECT_TRUE(holds(text, "UID:pipward-collect-2026-Wren_5flea"));
     EXPECT_TRUE(holds(text, "UID:pipward-collect-2026-Wren_20lea"));
+}
+
+TEST(ReadCalendar, GivesBackWhatWasTold) {
+    const Day as_of = day_of("2026-03-20");
+    CalendarEvent strange = collecting();
+    strange.key = "pollen Grün/\"1\"_x";
+    strange.text =
+        verbatim("First, then; both\\and\nnext line of a text that is long enough to be folded somewhere");
+    auto gone = collecting();
+    gone.key = "gone";
+    gone.cancelled = true;
+    const auto text = calendar_text(std::vector{strange, gone}, "Larkfold", as_of);
+    const auto read = events_of_calendar(text);
+    ASSERT_EQ(read.size(), 2U);
+    EXPECT_EQ(read[0].key, strange.key);
+    EXPECT_EQ(read[0].from, strange.from);
+    EXPECT_EQ(read[0].to, strange.to);
+    EXPECT_EQ(read[0].title.text(), strange.title.text());
+    EXPECT_EQ(read[0].text.text(), clean_text(strange.text.text()));
+    EXPECT_EQ(read[0].sequence, sequence_on(as_of));
+    EXPECT_TRUE(read[1].cancelled);
+    EXPECT_EQ(told_again({strange}, read, as_of)[0].sequence, sequence_on(as_of)) << "nothing has changed";
+}
+
+TEST(ReadCalendar, PassesOverEventsOfOthers) {
+    auto text = calendar_text(std::vector{collecting()}, "Larkfold", day_of("2026-03-20"));
+    const std::string other =
+        "BEGIN:VEVENT\r\nUID:dentist-1\r\nDTSTAMP:20260301T000000Z\r\nDTSTART:20260401T090000Z\r\nEND:"
+        "VEVENT\r\n";
+    text.insert(text.find("END:VCALENDAR"), other);
+    EXPECT_EQ(events_of_calendar(text).size(), 1U);
+}
+
+TEST(ReadCalendar, RefusesWhatIsNoCalendar) {
+    for (const auto* text : {"", "date,t_min,t_max\n", "BEGIN:VEVENT\r\nEND:VEVENT\r\n"}) {
+        EXPECT_THROW(events_of_calendar(text), Error) << text;
+    }
 }
 
 }  // namespace

@@ -108,7 +108,8 @@ TEST(GpsFiles, EveryKmlStyleThatIsUsedIsThere) {
 TEST(GpsFiles, KmlDescriptionsAreTextForReadersOfHtml) {
     GpsFile file{"Trees", {}, {}};
     file.waypoints = {{"A-1", "fruit < 60 mm & <b>red</b>", 48, 9, {}, TreePurpose::other, ""}};
-    const auto kml = parsed(kml_text(file)).document_element().child("Document");
+    const auto document = parsed(kml_text(file));
+    const auto kml = document.document_element().child("Document");
     // What the XML holds is the text as HTML.
     EXPECT_STREQ(kml.child("Placemark").child_value("description"),
                  "fruit &lt; 60 mm &amp; &lt;b&gt;red&lt;/b&gt;");

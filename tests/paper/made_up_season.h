@@ -6,14 +6,12 @@
 #include <string>
 #include <vector>
 
+#include "days.h"
 #include "pipward/paper/season_sheet.h"
 
 /// An invented season of the invented Larkfold Orchard, filled by hand.
 namespace pipward::testing {
 
-inline Day day(int year, int month, int of_month) {
-    return *make_day({year, month, of_month});
-}
 inline Day april(int of_month) {
     return day(2026, 4, 1) + (of_month - 1);
 }

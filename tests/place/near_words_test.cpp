@@ -8,7 +8,7 @@
 namespace pipward::place {
 namespace {
 
-Orchard made() {
+Orchard asked_orchard() {
     Orchard orchard;
     orchard.trees = {testing::made_tree("UP-01-01", "Wrenlea", "Upper", "1", 1),
                      testing::made_tree("UP-01-02", "Wrenlea", "Upper", "1", 2)};
@@ -43,8 +43,9 @@ TEST(ParseAnswers, TakesKeysWithYesOrNo) {
 
 TEST(AfterWords, NameTheLikeliestFirstAndNoneBelowFiveInAHundred) {
     const auto near = spots();
-    EXPECT_EQ(after_words(near, {0.1, 0.86, 0.04}, made()).text(), "UP-01-02 86 %, UP-01-01 10 %");
-    EXPECT_EQ(after_words(near, {0, 0, 1}, made()).text(), "the gap at block Upper, row 1, position 3 100 %");
+    EXPECT_EQ(after_words(near, {0.1, 0.86, 0.04}, asked_orchard()).text(), "UP-01-02 86 %, UP-01-01 10 %");
+    EXPECT_EQ(after_words(near, {0, 0, 1}, asked_orchard()).text(),
+              "the gap at block Upper, row 1, position 3 100 %");
 }
 
 TEST(DistanceWarning, TellsWhereNothingIsNearOrNothingNearEnough) {
@@ -63,10 +64,11 @@ TEST(NearSummary, AsksUnlessItIsSure) {
     NearQuestion question;
     question.words = say("Is the label UP-01-01?");
     auto near = spots();
-    EXPECT_EQ(near_summary(near, {question}, made()).text(),
+    EXPECT_EQ(near_summary(near, {question}, asked_orchard()).text(),
               "Check: Is the label UP-01-01? So far 60 % for UP-01-01, 2.0 m to the north.");
     near.spots[0].probability = 0.96;
-    EXPECT_EQ(near_summary(near, {question}, made()).text(), "96 % for UP-01-01, 2.0 m to the north.");
+    EXPECT_EQ(near_summary(near, {question}, asked_orchard()).text(),
+              "96 % for UP-01-01, 2.0 m to the north.");
 }
 
 }  // namespace

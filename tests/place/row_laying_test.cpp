@@ -16,7 +16,7 @@ GroundLayer line_layer() {
     return {{{"feature 1", true, to_ground(points, utm()), {}}}, {}};
 }
 
-Orchard made() {
+Orchard empty_orchard() {
     Orchard orchard;
     orchard.crs = "EPSG:25832";
     orchard.blocks = {{1, "Upper", {}}};
@@ -37,13 +37,13 @@ LayingWish wish_of(const std::string& block, const std::string& row) {
 
 std::string complaint(const LayingWish& wish) {
     Findings findings;
-    (void)lay_rows(wish, line_layer(), made(), findings);
+    (void)lay_rows(wish, line_layer(), empty_orchard(), findings);
     return findings.empty() ? "" : findings[0].message.text();
 }
 
 TEST(LayRows, LaysThemByTheWish) {
     Findings findings;
-    const auto laid = lay_rows(wish_of("Upper", "8"), line_layer(), made(), findings);
+    const auto laid = lay_rows(wish_of("Upper", "8"), line_layer(), empty_orchard(), findings);
     EXPECT_TRUE(findings.empty());
     ASSERT_EQ(laid.size(), 1U);
     EXPECT_EQ(laid[0].name, "8");
@@ -65,7 +65,7 @@ TEST(BoxAround, HoldsTheRowsWithRoomOnEverySide) {
     Findings findings;
     auto wish = wish_of("Upper", "8");
     wish.row_distance = Metres{4};
-    const auto laid = lay_rows(wish, line_layer(), made(), findings);
+    const auto laid = lay_rows(wish, line_layer(), empty_orchard(), findings);
     const std::vector rows{record_of(laid.at(0), wish, utm())};
     EXPECT_EQ(rows[0].block, "Upper");
     EXPECT_EQ(rows[0].spacing->value, 2);

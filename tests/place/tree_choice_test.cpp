@@ -10,7 +10,7 @@ namespace {
 
 const Day today = *parse_iso_day("2026-03-20");
 
-Orchard made() {
+Orchard choice_orchard() {
     Orchard orchard;
     for (int i = 1; i <= 4; ++i) {
         orchard.trees.push_back(
@@ -23,7 +23,7 @@ Orchard made() {
 
 std::vector<std::uint32_t> chosen(const TreeChoice& choice, Findings& findings,
                                   const TreeDemand& demand = {.as_of = today}) {
-    return chosen_trees(made(), choice, demand, findings);
+    return chosen_trees(choice_orchard(), choice, demand, findings);
 }
 
 TEST(ChosenTrees, StandOnTheDayUnlessOthersAreWanted) {

@@ -9,7 +9,7 @@
 namespace pipward::place {
 namespace {
 
-Orchard made() {
+Orchard stops_orchard() {
     Orchard orchard;
     orchard.trees = {testing::made_tree("UP-01-01", "Wrenlea", "Upper", "1", 1),
                      testing::made_tree("UP-01-02", "Wrenlea", "Upper", "1", 2)};
@@ -29,7 +29,7 @@ Walk there_and_out() {
 }
 
 TEST(WalkStops, GoOnFromOneAnotherAndAddUp) {
-    const auto orchard = made();
+    const auto orchard = stops_orchard();
     const auto walk = there_and_out();
     const auto stops = walk_stops(walk, orchard);
     ASSERT_EQ(stops.size(), 3U);
@@ -44,10 +44,10 @@ TEST(WalkStops, GoOnFromOneAnotherAndAddUp) {
 
 TEST(BarredLegs, AreWarnedOf) {
     auto walk = there_and_out();
-    EXPECT_TRUE(barred_legs(walk, made()).empty());
+    EXPECT_TRUE(barred_legs(walk, stops_orchard()).empty());
     walk.legs[1].through_rows = true;
     walk.legs[2].through_rows = true;
-    const auto findings = barred_legs(walk, made());
+    const auto findings = barred_legs(walk, stops_orchard());
     ASSERT_EQ(findings.size(), 2U);
     EXPECT_EQ(findings[0].row, "UP-01-01");
     EXPECT_TRUE(findings[1].row.empty());

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/record/orchard_index.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward {
 namespace {
-
-Day day(const std::string& iso) {
-    return parse_iso_day(iso).value();
-}
 
 Tree tree(const std::string& label, const std::optional<std::string>& accession,
           const std::string& removed = "") {
@@ -19,14 +16,14 @@ Tree tree(const std::string& label, const std::optional<std::string>& accession,
     return made;
 }
 
-Accession accession(const std::string& name) {
+Accession named(const std::string& name) {
     Accession made;
     made.name = name;
     return made;
 }
 
 Pollination work(const std::string& tag, const std::string& on) {
-    return {0, tag, "26-01", "T1", day(on), 50, {}, {}, {}};
+    return {0, tag, "26-01", "T1", testing::day(on), 50, {}, {}, {}};
 }
 
 struct MadeIndex : ::testing::Test {
@@ -35,7 +32,7 @@ struct MadeIndex : ::testing::Test {
         orchard.rows = {{1, "Upper", "1", {}, 1, {}}, {2, "Lower", "1", {}, 1, {}}};
         orchard.trees = {tree("T1", "Red"), tree("T2", "Red", "2026-06-01"), tree("T3", {}),
                          tree("T1", "Green")};
-        orchard.accessions = {accession("Red"), accession("Green"), accession("Red")};
+        orchard.accessions = {named("Red"), named("Green"), named("Red")};
         orchard.blend_members = {{1, "Mix", "Red", Share{0.25}}, {2, "Mix", "Green", {}}};
         orchard.stations = {{1, "Home", Metres{500}, {}, {}}};
         orchard.goals = {{1, "26-01", {2026}, "Red", "Mix", 100, {}, {}}};
@@ -81,11 +78,11 @@ TEST_F(MadeIndex, TakesTheFirstRowOfANameThatStandsTwice) {
 
 TEST_F(MadeIndex, TellsTheTreesThatStandOnTheDayAsked) {
     const OrchardIndex index(orchard);
-    EXPECT_EQ(index.trees_of("Red", day("2026-05-31")).size(), 2U);
-    EXPECT_EQ(index.trees_of("Red", day("2026-06-01")).size(), 1U);
-    EXPECT_TRUE(index.has_tree("Red", day("2026-06-01")));
-    orchard.trees[0].planted_on = day("2027-03-01");
-    EXPECT_FALSE(index.has_tree("Red", day("2026-06-01")));
+    EXPECT_EQ(index.trees_of("Red", testing::day("2026-05-31")).size(), 2U);
+    EXPECT_EQ(index.trees_of("Red", testing::day("2026-06-01")).size(), 1U);
+    EXPECT_TRUE(index.has_tree("Red", testing::day("2026-06-01")));
+    orchard.trees[0].planted_on = testing::day("2027-03-01");
+    EXPECT_FALSE(index.has_tree("Red", testing::day("2026-06-01")));
 }
 
 TEST_F(MadeIndex, TellsWhoGivesTheDonorsPollen) {
@@ -107,7 +104,7 @@ TEST_F(MadeIndex, TakesANameThatNothingAnswersToForADonorOfItsOwn) {
 }
 
 TEST_F(MadeIndex, PutsAnAccessionBeforeABlendOfTheSameName) {
-    orchard.accessions.push_back(accession("Mix"));
+    orchard.accessions.push_back(named("Mix"));
     const OrchardIndex index(orchard);
     EXPECT_FALSE(index.is_blend("Mix"));
     EXPECT_EQ(index.donors("Mix").size(), 1U);

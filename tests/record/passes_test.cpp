@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include <gtest/gtest.h>
 
+#include "days.h"
 #include "pipward/record/presence.h"
 
 namespace pipward::record {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 Pollination work(const char* tag, const char* day, std::optional<int> pass = {}) {
     Pollination made;

@@ -2,15 +2,12 @@
 // When a tree stands. Common practice, no source: a book's day of planting is the first day on which the tree
 // is there, its day of removal the first on which it is not.
 #include "pipward/record/presence.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward {
 namespace {
-
-Day day(const std::string& iso) {
-    return parse_iso_day(iso).value();
-}
 
 Tree tree_of(const std::string& planted, const std::string& removed) {
     Tree tree;
@@ -21,28 +18,28 @@ Tree tree_of(const std::string& planted, const std::string& removed) {
 
 TEST(Presence, BeginsOnTheDayOfPlanting) {
     const auto tree = tree_of("2020-03-28", "");
-    EXPECT_FALSE(stands_on(tree, day("2020-03-27")));
-    EXPECT_TRUE(stands_on(tree, day("2020-03-28")));
-    EXPECT_TRUE(stands_on(tree, day("2120-01-01")));
+    EXPECT_FALSE(stands_on(tree, testing::day("2020-03-27")));
+    EXPECT_TRUE(stands_on(tree, testing::day("2020-03-28")));
+    EXPECT_TRUE(stands_on(tree, testing::day("2120-01-01")));
 }
 
 TEST(Presence, EndsWithTheDayBeforeTheRemoval) {
     const auto tree = tree_of("2012-03-01", "2019-12-05");
-    EXPECT_TRUE(stands_on(tree, day("2019-12-04")));
-    EXPECT_FALSE(stands_on(tree, day("2019-12-05")));
-    EXPECT_TRUE(removed_by(tree, day("2019-12-05")));
+    EXPECT_TRUE(stands_on(tree, testing::day("2019-12-04")));
+    EXPECT_FALSE(stands_on(tree, testing::day("2019-12-05")));
+    EXPECT_TRUE(removed_by(tree, testing::day("2019-12-05")));
 }
 
 TEST(Presence, OfATreeWhoseDaysNobodyWroteDownIsForEver) {
-    EXPECT_TRUE(stands_on({}, day("1900-01-01")));
-    EXPECT_TRUE(stands_on({}, day("2100-01-01")));
+    EXPECT_TRUE(stands_on({}, testing::day("1900-01-01")));
+    EXPECT_TRUE(stands_on({}, testing::day("2100-01-01")));
 }
 
 TEST(Presence, ATreeThatIsToComeIsNotARemovedOne) {
     const auto tree = tree_of("2027-03-01", "2040-01-01");
-    EXPECT_FALSE(planted_by(tree, day("2026-03-20")));
-    EXPECT_FALSE(removed_by(tree, day("2026-03-20")));
-    EXPECT_FALSE(stands_on(tree, day("2026-03-20")));
+    EXPECT_FALSE(planted_by(tree, testing::day("2026-03-20")));
+    EXPECT_FALSE(removed_by(tree, testing::day("2026-03-20")));
+    EXPECT_FALSE(stands_on(tree, testing::day("2026-03-20")));
 }
 
 TEST(Presence, OneTreeMayFollowAnotherOnTheDayOnWhichItGoes) {
@@ -55,14 +52,14 @@ TEST(Presence, OneTreeMayFollowAnotherOnTheDayOnWhichItGoes) {
 
 TEST(Pollen, IsInHandFromCollectingUntilItIsUsedUp) {
     PollenLot lot;
-    lot.collected_on = day("2025-05-02");
-    lot.used_up_on = day("2026-04-30");
-    EXPECT_FALSE(in_hand(lot, day("2025-05-01")));
-    EXPECT_TRUE(in_hand(lot, day("2025-05-02")));
-    EXPECT_TRUE(in_hand(lot, day("2026-04-29")));
-    EXPECT_FALSE(in_hand(lot, day("2026-04-30")));
+    lot.collected_on = testing::day("2025-05-02");
+    lot.used_up_on = testing::day("2026-04-30");
+    EXPECT_FALSE(in_hand(lot, testing::day("2025-05-01")));
+    EXPECT_TRUE(in_hand(lot, testing::day("2025-05-02")));
+    EXPECT_TRUE(in_hand(lot, testing::day("2026-04-29")));
+    EXPECT_FALSE(in_hand(lot, testing::day("2026-04-30")));
     lot.used_up_on.reset();
-    EXPECT_TRUE(in_hand(lot, day("2036-04-30")));
+    EXPECT_TRUE(in_hand(lot, testing::day("2036-04-30")));
 }
 
 }  // namespace

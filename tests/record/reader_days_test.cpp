@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/record/reader_days.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -10,26 +11,22 @@
 namespace pipward::record {
 namespace {
 
-Day day_of(const char* text) {
-    return *parse_iso_day(text);
-}
-
 TEST(WeekdayName, IsKnownForFamousDays) {
-    EXPECT_EQ(weekday_name(day_of("1970-01-01")), "Thu");
-    EXPECT_EQ(weekday_name(day_of("1969-12-31")), "Wed");
-    EXPECT_EQ(weekday_name(day_of("2024-02-29")), "Thu");
-    EXPECT_EQ(weekday_name(day_of("1945-05-08")), "Tue");
+    EXPECT_EQ(weekday_name(testing::day_of("1970-01-01")), "Thu");
+    EXPECT_EQ(weekday_name(testing::day_of("1969-12-31")), "Wed");
+    EXPECT_EQ(weekday_name(testing::day_of("2024-02-29")), "Thu");
+    EXPECT_EQ(weekday_name(testing::day_of("1945-05-08")), "Tue");
 }
 
 TEST(ReaderDay, HasItsYearWhereThatIsAnotherThanTheOneSpokenOf) {
-    EXPECT_EQ(reader_day(day_of("2026-04-07"), 2026), "Tue 7 Apr");
-    EXPECT_EQ(reader_day(day_of("2026-04-07"), 2025), "Tue 7 Apr 2026");
-    EXPECT_EQ(reader_day(day_of("1970-01-01"), {}), "Thu 1 Jan 1970");
+    EXPECT_EQ(reader_day(testing::day_of("2026-04-07"), 2026), "Tue 7 Apr");
+    EXPECT_EQ(reader_day(testing::day_of("2026-04-07"), 2025), "Tue 7 Apr 2026");
+    EXPECT_EQ(reader_day(testing::day_of("1970-01-01"), {}), "Thu 1 Jan 1970");
 }
 
 TEST(WithReaderDays, SaysDaysOfSentencesAsTablesDo) {
-    const auto until = say("Collect by {}, store until {}.", to_iso(day_of("2026-04-07")),
-                           verbatim(to_iso(day_of("2027-03-01"))));
+    const auto until = say("Collect by {}, store until {}.", to_iso(testing::day_of("2026-04-07")),
+                           verbatim(to_iso(testing::day_of("2027-03-01"))));
     EXPECT_EQ(until.in(with_reader_days(in_english, 2026)),
               "Collect by Tue 7 Apr, store until Mon 1 Mar 2027.");
     EXPECT_EQ(until.in(in_english), "Collect by 2026-04-07, store until 2027-03-01.");
@@ -62,7 +59,7 @@ TEST(WithStoredDays, KeepsThemWhoeverRunsIt) {
 
 TEST(WithReaderDays, SaysTheDaysInTextsOfTablesAndLeavesTheirDays) {
     Table table;
-    table.rows.push_back({{Cell{say("until {}", "2026-04-07")}, Cell{day_of("2026-04-07")}}});
+    table.rows.push_back({{Cell{say("until {}", "2026-04-07")}, Cell{testing::day_of("2026-04-07")}}});
     const auto told = spoken(table, with_reader_days(in_english, 2026));
     EXPECT_EQ(to_text(told.rows[0].cells[0]), "until Tue 7 Apr");
     EXPECT_EQ(to_text(told.rows[0].cells[1]), "2026-04-07");

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/record/screen_table.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -17,9 +18,7 @@ Column share_column() {
     return {"chance", number, "share", "Chance", "The chance."};
 }
 
-Day day_of(const std::string& iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 /// Two pieces of work, with all that a view can ask for.
 Table work() {
@@ -63,8 +62,12 @@ TEST(ScreenCell, SaysDaysShortAndTheirYearOnlyWhereItIsAnother) {
 
 TEST(ScreenCell, SaysSharesInPerCent) {
     EXPECT_EQ(per_cent(0.959), "96 %");
-    EXPECT_EQ(per_cent(0.0625), "6.2 %");
+    EXPECT_EQ(per_cent(0.0625), "6.25 %");
+    EXPECT_EQ(per_cent(0.031), "3.1 %");
+    EXPECT_EQ(per_cent(0.126), "13 %");
     EXPECT_EQ(per_cent(0.05), "5 %");
+    EXPECT_EQ(per_cent(0.125), "12.5 %");  // half sibs (Wright 1922)
+    EXPECT_EQ(per_cent(0.25), "25 %");
     EXPECT_EQ(per_cent(0), "0 %");
     EXPECT_EQ(per_cent(1), "100 %");
     EXPECT_EQ(cell_on_screen({"p", number, "%", "P", "P."}, 25.0, {}), "25 %");
@@ -141,6 +144,15 @@ TEST(ScreenTable, HasNoLineWiderThanTheScreenAndLosesNothingWhole) {
         EXPECT_NE(whole.find("2.5"), std::string::npos) << whole;
         EXPECT_NE(whole.find("UP-02"), std::string::npos) << whole;
     }
+}
+
+TEST(ScreenTable, ColumnsStandInTheOrderOfTheTableWhereTheViewSaysSo) {
+    auto ordered = view;
+    ordered.in_order = true;
+    const auto wide = screen_table(work(), ordered, {.width = 80, .year = 2026}, Extent::part);
+    EXPECT_LT(wide.find("Tree"), wide.find("To"));
+    const auto weighed = screen_table(work(), view, {.width = 80, .year = 2026}, Extent::part);
+    EXPECT_LT(weighed.find("To"), weighed.find("Tree"));
 }
 
 }  // namespace

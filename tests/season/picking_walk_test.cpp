@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/season/picking_walk.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::season {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 struct Made {
     Orchard orchard;

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/season/work_walk.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::season {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 FieldWorkItem item_of(const char* key, const char* tree, std::optional<Day> from) {
     FieldWorkItem item;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The years are common practice without a source; what is tested here is the calculating with them.
 #include "pipward/seed/first_fruiting.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +10,7 @@
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 Accession accession(std::string name, std::string species = {}) {
     Accession made;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/seed/harvest.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -8,9 +9,7 @@
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 Pollination work(std::string tag, std::string tree, const char* day, int pass = 1) {
     Pollination made;

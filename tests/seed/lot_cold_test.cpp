@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include "days.h"
 #include "pipward/seed/lot_stratification.h"
 
 #include <gtest/gtest.h>
@@ -6,9 +7,7 @@
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 SeedLot lot_of(const char* code, std::optional<Day> stratified_from) {
     SeedLot lot;

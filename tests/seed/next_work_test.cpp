@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // From germinated seed to numbered places: what is next, and what planting takes out of the lots.
 #include "pipward/seed/next_work.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -10,9 +11,7 @@
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 /// A lot of 50 seeds of which 30 germinated by 1 March; so many were potted, so many stand in rows.
 Orchard family(int potted, int planted) {

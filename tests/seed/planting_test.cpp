@@ -13,7 +13,7 @@
 namespace pipward::seed {
 namespace {
 
-const std::vector<Family> three{{"25-01", 17}, {"25-02", 8}, {"25-03", 31}};
+const std::vector<Family> three_families{{"25-01", 17}, {"25-02", 8}, {"25-03", 31}};
 
 std::map<std::size_t, int> seedlings_by_family(const std::vector<PlantedPlace>& planted) {
     std::map<std::size_t, int> seedlings;
@@ -27,7 +27,7 @@ TEST(Planting, LosesNoSeedlingAndNoPlace) {
     for (const auto order : {PlantingOrder::together, PlantingOrder::mixed}) {
         for (const int check_every : {0, 2, 10}) {
             const auto needed = places_needed(56, check_every);
-            const auto planted = plan_planting(three, 500, {order, 5, 4, check_every, 7});
+            const auto planted = plan_planting(three_families, 500, {order, 5, 4, check_every, 7});
             ASSERT_EQ(planted.size(), needed);
             for (std::size_t i = 0; i < planted.size(); ++i) {
                 EXPECT_EQ(planted[i].place, i);
@@ -42,7 +42,7 @@ TEST(Planting, LosesNoSeedlingAndNoPlace) {
 }
 
 TEST(Planting, KeepsFamiliesInOneRunWhereTheyStandTogether) {
-    const auto planted = plan_planting(three, 56, {});
+    const auto planted = plan_planting(three_families, 56, {});
     for (std::size_t i = 1; i < planted.size(); ++i) {
         EXPECT_GE(planted[i].family, planted[i - 1].family);
     }
@@ -62,7 +62,7 @@ TEST(Planting, GivesEveryBlockItsShareOfEveryFamilyWhereMixed) {
 TEST(Planting, IsTheSameAgainForTheSameNumberAndAnotherForAnother) {
     const auto families_of = [](std::uint32_t chance) {
         std::vector<std::size_t> families;
-        for (const auto& place : plan_planting(three, 56, {PlantingOrder::mixed, 2, 4, 0, chance})) {
+        for (const auto& place : plan_planting(three_families, 56, {PlantingOrder::mixed, 2, 4, 0, chance})) {
             families.push_back(place.family);
         }
         return families;
@@ -72,8 +72,8 @@ TEST(Planting, IsTheSameAgainForTheSameNumberAndAnotherForAnother) {
 }
 
 TEST(Planting, StopsWhereThePlacesEnd) {
-    EXPECT_EQ(plan_planting(three, 10, {}).size(), 10U);
-    EXPECT_TRUE(plan_planting(three, 0, {}).empty());
+    EXPECT_EQ(plan_planting(three_families, 10, {}).size(), 10U);
+    EXPECT_TRUE(plan_planting(three_families, 0, {}).empty());
     EXPECT_TRUE(plan_planting({}, 10, {}).empty());
 }
 

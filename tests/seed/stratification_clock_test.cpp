@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/seed/stratification_clock.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +10,7 @@
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 // Malus sargentii, Seed Sci. Technol. 34(1), 2006: 0.5 and 4 degrees alike, above 9 no effect.
 TEST(StratificationCredit, StaysWithinThePublishedBounds) {

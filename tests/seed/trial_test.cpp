@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/seed/trial.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 const Day into_stratification = day_of("2024-12-01");
 const Day later = day_of("2025-07-01");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The tag of a branch is done when its fruit is in; no pass over the branch haunts the lists after that.
 #include "pipward/seed/waiting_tags.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +10,7 @@
 namespace pipward::seed {
 namespace {
 
-Day day_of(const char* iso) {
-    return *parse_iso_day(iso);
-}
+using testing::day_of;
 
 Pollination work(const char* tag, const char* day, std::optional<int> pass = {}) {
     Pollination made;

@@ -13,7 +13,7 @@
 namespace pipward::style {
 namespace {
 
-pugi::xml_document parsed(const std::string& text) {
+pugi::xml_document parsed_style(const std::string& text) {
     pugi::xml_document document;
     const auto result = document.load_string(text.c_str(), pugi::parse_default | pugi::parse_doctype);
     EXPECT_TRUE(result) << result.description();
@@ -47,7 +47,7 @@ std::string widget(const pugi::xml_node& root, const std::string& column) {
 
 TEST(StyleText, GivesEveryColumnOfTheSchemaAnAliasAndAWidget) {
     for (const auto& table : book::book_tables()) {
-        const auto root = parsed(style_text(style_of_layer(table)));
+        const auto root = parsed_style(style_text(style_of_layer(table)));
         for (const auto& column : table.columns) {
             const auto alias =
                 attribute(root, "/qgis/aliases/alias[@field='" + std::string(column.name) + "']/@name");
@@ -60,7 +60,7 @@ TEST(StyleText, GivesEveryColumnOfTheSchemaAnAliasAndAWidget) {
 
 TEST(StyleText, ShowsEveryColumnOnceInTheFormAndTheRowNumberNowhere) {
     for (const auto& table : book::book_tables()) {
-        const auto root = parsed(style_text(style_of_layer(table)));
+        const auto root = parsed_style(style_text(style_of_layer(table)));
         std::multiset<std::string> shown;
         for (const auto& field : root.select_nodes("//attributeEditorField/@name")) {
             shown.insert(field.attribute().value());
@@ -75,7 +75,7 @@ TEST(StyleText, ShowsEveryColumnOnceInTheFormAndTheRowNumberNowhere) {
 
 TEST(StyleText, OffersEveryChoiceOfAClosedListInWords) {
     for (const auto& table : book::book_tables()) {
-        const auto root = parsed(style_text(style_of_layer(table)));
+        const auto root = parsed_style(style_text(style_of_layer(table)));
         for (const auto& column : table.columns) {
             const auto* domain = column.domain.empty() ? nullptr : book::find_domain(column.domain);
             if (domain == nullptr || domain->choices.empty()) {
@@ -97,7 +97,7 @@ TEST(StyleText, OffersEveryChoiceOfAClosedListInWords) {
 
 TEST(StyleText, TellsInWordsWhatANeededColumnNeeds) {
     for (const auto& table : book::book_tables()) {
-        const auto root = parsed(style_text(style_of_layer(table)));
+        const auto root = parsed_style(style_text(style_of_layer(table)));
         for (const auto& column : table.columns) {
             if (column.required) {
                 const auto path =
@@ -112,7 +112,7 @@ TEST(StyleText, TellsInWordsWhatANeededColumnNeeds) {
 }
 
 TEST(StyleText, TellsEveryPurposeOfATreeByShapeAndByColour) {
-    const auto root = parsed(style_text(style_of_layer(*book::find_book_table("tree"))));
+    const auto root = parsed_style(style_text(style_of_layer(*book::find_book_table("tree"))));
     std::set<std::string> shapes;
     std::set<std::string> colours;
     std::string filters;
@@ -135,7 +135,7 @@ TEST(StyleText, TellsEveryPurposeOfATreeByShapeAndByColour) {
 
 TEST(StyleText, ColoursBloomByTheWeekOfMedianFullBloomFromMondayToSunday) {
     const BloomSpan span{day("2026-04-14"), day("2026-04-22"), day("2026-05-10"), day("2026-05-20")};
-    const auto root = parsed(style_text(style_of_layer(window_shape(), span)));
+    const auto root = parsed_style(style_text(style_of_layer(window_shape(), span)));
     std::vector<std::string> words;
     for (const auto& rule : root.select_nodes("//rule/@label")) {
         words.emplace_back(rule.attribute().value());
@@ -148,14 +148,15 @@ TEST(StyleText, ColoursBloomByTheWeekOfMedianFullBloomFromMondayToSunday) {
 }
 
 TEST(StyleText, ShowsBloomWithoutDaysInOneColour) {
-    const auto root = parsed(style_text(style_of_layer(window_shape(), std::nullopt)));
+    const auto root = parsed_style(style_text(style_of_layer(window_shape(), std::nullopt)));
     EXPECT_EQ(root.select_nodes("//rule").size(), 1U);
 }
 
 TEST(StyleText, KeepsWhatXmlGivesAMeaning) {
     LayerStyle style = style_of_layer(*book::find_book_table("block"));
     style.map_tip = "<b>a & b</b> \"c\"";
-    EXPECT_STREQ(parsed(style_text(style)).child("qgis").child("mapTip").text().get(), style.map_tip.c_str());
+    EXPECT_STREQ(parsed_style(style_text(style)).child("qgis").child("mapTip").text().get(),
+                 style.map_tip.c_str());
 }
 
 TEST(StyleText, IsTheSameTextForTheSameTable) {

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/value/season.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
 namespace pipward {
 namespace {
 
-Day day(int year, int month, int of_month) {
-    return *make_day({year, month, of_month});
-}
+using testing::day;
 
 TEST(Season, NorthernSeasonRunsFromFirstOctoberToTheEndOfJune) {
     EXPECT_EQ(anchor_of({2026}, Hemisphere::north) + season_first, day(2025, 10, 1));

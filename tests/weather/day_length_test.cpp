@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/weather/day_length.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -13,9 +14,7 @@ namespace {
 
 using testing::oracle_rows;
 
-Day day(int year, int month, int of_month) {
-    return *make_day({year, month, of_month});
-}
+using testing::day;
 
 double hours_from(const std::string& clock) {
     const auto colon = clock.find(':');

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/weather/hours.h"
+#include "days.h"
 
 #include <gtest/gtest.h>
 
@@ -12,9 +13,7 @@
 namespace pipward::weather {
 namespace {
 
-Day day(int year, int month, int of_month) {
-    return *make_day({year, month, of_month});
-}
+using testing::day;
 
 DayExtremes extremes(double low, double high) {
     return {Celsius{low}, Celsius{high}};

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <optional>
 
+#include "pipward/math/squared.h"
 #include "pipward/record/name_index.h"
 
 namespace pipward::bloom::detail {
@@ -12,10 +13,6 @@ namespace {
 // Seedlings about the mid-parent: most within 3 to 4 days, progeny means follow the parents with r = 0.93
 // (Czech J. Genet. Plant Breed. 2014, 715 apple seedlings): a standard deviation of 2 days.
 constexpr double segregation_sd = 2.0;  // days
-
-double squared(double value) {
-    return value * value;
-}
 
 std::vector<double> mean_of(const std::vector<double>& a, const std::vector<double>& b) {
     std::vector<double> mean(a.size());
@@ -39,8 +36,8 @@ Need from_one_parent(const Need& parent, const OrchardMean& orchard) {
     Need need;
     need.source = NeedSource::one_parent;
     need.amount = mean_of(parent.amount, orchard.amount);
-    need.sd_days = std::sqrt(squared(segregation_sd) + squared(parent.sd_days) / 4 +
-                             squared(orchard.between_sd_days) / 4);
+    need.sd_days = std::sqrt(math::squared(segregation_sd) + math::squared(parent.sd_days) / 4 +
+                             math::squared(orchard.between_sd_days) / 4);
     return need;
 }
 
@@ -49,7 +46,8 @@ Need from_both(const Need& a, const Need& b) {
     Need need;
     need.source = NeedSource::mid_parent;
     need.amount = mean_of(a.amount, b.amount);
-    need.sd_days = std::sqrt(squared(segregation_sd) + (squared(a.sd_days) + squared(b.sd_days)) / 2);
+    need.sd_days =
+        std::sqrt(math::squared(segregation_sd) + (math::squared(a.sd_days) + math::squared(b.sd_days)) / 2);
     return need;
 }
 

@@ -6,6 +6,7 @@
 #include <set>
 #include <tuple>
 
+#include "pipward/math/squared.h"
 #include "pipward/record/descent.h"
 
 namespace pipward::bloom::detail {
@@ -17,14 +18,10 @@ constexpr double usual_departure = 2.0;  // days; common practice, no source
 
 constexpr int recent_springs = 15;
 
-double squared(double value) {
-    return value * value;
-}
-
 // 1 for a note good to a day, by the inverse of the variance of departure and noting together: 1.18 for half
 // a day, 0.17 for five.
 double weight_of(double sd_days) {
-    return (squared(usual_departure) + 1) / (squared(usual_departure) + squared(sd_days));
+    return (math::squared(usual_departure) + 1) / (math::squared(usual_departure) + math::squared(sd_days));
 }
 
 std::vector<const Observation*> in_order(std::span<const Observation> observations, const CurvesOf& curves) {

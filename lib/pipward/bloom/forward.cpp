@@ -16,7 +16,7 @@
 namespace pipward::bloom {
 namespace {
 
-struct Work {
+struct ForwardWork {
     const ForwardGround& ground;
     const ForwardRequest& request;
     const std::function<bool(double)>& progress;
@@ -30,7 +30,7 @@ struct Work {
 };
 
 // The springs to forecast: observed, of whole weather, with something to learn before them.
-std::vector<Season> springs_to_forecast(const Work& work) {
+std::vector<Season> springs_to_forecast(const ForwardWork& work) {
     std::vector<Season> springs;
     for (const auto& [season, stages] : work.observed) {
         if (work.store.weather(season) != nullptr) {
@@ -46,7 +46,7 @@ std::vector<Season> springs_to_forecast(const Work& work) {
     return springs;
 }
 
-std::vector<weather::SeasonWeather> seasons_before(const Work& work, Season season) {
+std::vector<weather::SeasonWeather> seasons_before(const ForwardWork& work, Season season) {
     std::vector<weather::SeasonWeather> before;
     for (const auto& weather : work.ground.seasons) {
         if (weather.season < season) {
@@ -56,7 +56,7 @@ std::vector<weather::SeasonWeather> seasons_before(const Work& work, Season seas
     return before;
 }
 
-CurvesOf curves_before(const Work& work, Season season) {
+CurvesOf curves_before(const ForwardWork& work, Season season) {
     CurvesOf before;
     for (const auto& [key, curves] : work.curves) {
         if (key.season < season) {
@@ -67,7 +67,7 @@ CurvesOf curves_before(const Work& work, Season season) {
 }
 
 // The day of issue in the season that blooms in `season`; nothing where it lies outside of the season.
-std::optional<Day> issue_day(const Work& work, Season season, DayOfYear issued) {
+std::optional<Day> issue_day(const ForwardWork& work, Season season, DayOfYear issued) {
     const Day first = anchor_of(season, work.hemisphere) + season_first;
     for (const int year : {season.year - 1, season.year, season.year + 1}) {
         const auto day = make_day({year, issued.month, issued.day});
@@ -144,8 +144,8 @@ void score_forecast(std::vector<ForwardCase>& cases, const PastForecast& past, c
     }
 }
 
-void issue_forecasts(Work& work, const BloomModel& model, const ObservationsReport& taught, Season season,
-                     std::span<const weather::SeasonWeather> past) {
+void issue_forecasts(ForwardWork& work, const BloomModel& model, const ObservationsReport& taught,
+                     Season season, std::span<const weather::SeasonWeather> past) {
     for (const auto issued : work.request.issued) {
         const auto day = issue_day(work, season, issued);
         if (!day) {
@@ -167,7 +167,7 @@ void issue_forecasts(Work& work, const BloomModel& model, const ObservationsRepo
     }
 }
 
-void forecast_spring(Work& work, Season season) {
+void forecast_spring(ForwardWork& work, Season season) {
     const auto past = seasons_before(work, season);
     const auto curves = curves_before(work, season);
     const Day eve = anchor_of(season, work.hemisphere) + season_first - 1;
@@ -195,21 +195,21 @@ std::vector<BloomMethod> methods_of(const ForwardRequest& request) {
     return request.methods.empty() ? std::vector<BloomMethod>(all.begin(), all.end()) : request.methods;
 }
 
-Work begin(const ForwardGround& ground, const ForwardRequest& request,
-           const std::function<void(const PastForecast&)>& visit,
-           const std::function<bool(double)>& progress) {
+ForwardWork begin(const ForwardGround& ground, const ForwardRequest& request,
+                  const std::function<void(const PastForecast&)>& visit,
+                  const std::function<bool(double)>& progress) {
     static const CurvesOf none;
     const auto hemisphere = hemisphere_of(ground.latitude);
-    Work work{ground,
-              request,
-              progress,
-              visit,
-              hemisphere,
-              methods_of(request),
-              stages_seen(ground.orchard, ground.station, hemisphere, ground.as_of),
-              {},
-              CurveStore(none, ground.seasons, ground.latitude),
-              {}};
+    ForwardWork work{ground,
+                     request,
+                     progress,
+                     visit,
+                     hemisphere,
+                     methods_of(request),
+                     stages_seen(ground.orchard, ground.station, hemisphere, ground.as_of),
+                     {},
+                     CurveStore(none, ground.seasons, ground.latitude),
+                     {}};
     work.curves = curves_for_observations(work.placed.stages, ground.seasons, ground.latitude);
     for (auto& [spring, stages] : observed_stages(work.placed.stages, hemisphere)) {
         work.observed[spring.season].emplace(spring.accession, stages);
@@ -222,7 +222,7 @@ Work begin(const ForwardGround& ground, const ForwardRequest& request,
 void for_each_past_forecast(const ForwardGround& ground, const ForwardRequest& request,
                             const std::function<void(const PastForecast&)>& visit,
                             const std::function<bool(double)>& progress) {
-    Work work = begin(ground, request, visit, progress);
+    ForwardWork work = begin(ground, request, visit, progress);
     const auto springs = springs_to_forecast(work);
     for (std::size_t i = 0; i < springs.size(); ++i) {
         detail::tell_scoring(work.progress, static_cast<double>(i) / static_cast<double>(springs.size()));

@@ -12,14 +12,14 @@ namespace {
 
 enum class Scope { all, species, accession };
 
-struct GroupKey {
+struct ScoreKey {
     BloomMethod method;
     Scope scope = Scope::all;
     std::string name;
     Bbch stage;
     DayOfYear issued;
 
-    auto operator<=>(const GroupKey&) const = default;
+    auto operator<=>(const ScoreKey&) const = default;
 };
 
 struct Group {
@@ -45,7 +45,7 @@ void add(Group& group, const ForwardCase& scored) {
     }
 }
 
-ForwardScore finished(const GroupKey& key, Group group) {
+ForwardScore finished(const ScoreKey& key, Group group) {
     auto& score = group.score;
     score.method = key.method;
     score.stage = key.stage;
@@ -66,7 +66,7 @@ ForwardScore finished(const GroupKey& key, Group group) {
 }  // namespace
 
 std::vector<ForwardScore> forward_scores(std::span<const ForwardCase> cases) {
-    std::map<GroupKey, Group> groups;
+    std::map<ScoreKey, Group> groups;
     for (const auto& scored : cases) {
         add(groups[{scored.method, Scope::all, "", scored.stage, scored.issued}], scored);
         add(groups[{scored.method, Scope::accession, scored.accession, scored.stage, scored.issued}], scored);

@@ -5,16 +5,13 @@
 #include <cmath>
 
 #include "pipward/math/distributions.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::bloom::detail {
 namespace {
 
 constexpr double surely_early = -3.5;  // deviations: a bound so far below tells nothing
 constexpr double far_out = 6;          // beyond, the tail is so thin that one bound is as good as another
-
-double squared(double value) {
-    return value * value;
-}
 
 }  // namespace
 
@@ -26,9 +23,9 @@ std::optional<ToldDeparture> told_by_waiting(double least, double sd, double noi
     }
     const double hazard = math::normal_density(bound, 1) / math::normal_below(-bound);
     const double mean = whole * hazard;
-    const double variance = squared(whole) * (1 + bound * hazard - squared(hazard));
-    const double precision = 1 / variance - 1 / squared(whole);
-    return ToldDeparture{mean / variance / precision, std::sqrt(1 / precision + squared(noise))};
+    const double variance = math::squared(whole) * (1 + bound * hazard - math::squared(hazard));
+    const double precision = 1 / variance - 1 / math::squared(whole);
+    return ToldDeparture{mean / variance / precision, std::sqrt(1 / precision + math::squared(noise))};
 }
 
 }  // namespace pipward::bloom::detail

@@ -11,6 +11,7 @@
 #include "pipward/bloom/detail/observation_findings.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::bloom {
 namespace {
@@ -23,10 +24,6 @@ constexpr double usual_disagreement = 1.5;   // days, between two notes beyond t
 constexpr double unlikely_disagreement = 8;  // days, between the first and the last
 // Of weighing again: a fixed number, so that no threshold decides.
 constexpr int rounds = 5;
-
-double squared(double value) {
-    return value * value;
-}
 
 struct Told {
     const StageSeen* seen = nullptr;
@@ -57,7 +54,7 @@ std::vector<double> weights_about(double middle, const std::vector<Told>& group)
     for (const auto& told : group) {
         const double sd = told.seen->place.sd_days;
         const double apart = (told.full_bloom - middle) / std::hypot(sd, usual_disagreement);
-        weights.push_back(math::student_weight(apart) / squared(sd));
+        weights.push_back(math::student_weight(apart) / math::squared(sd));
     }
     return weights;
 }
@@ -78,7 +75,7 @@ Averaged average_of(const std::vector<Told>& group) {
         for (std::size_t i = 0; i < group.size(); ++i) {
             total += weights[i];
             sum += weights[i] * group[i].full_bloom;
-            squares += weights[i] * squared(group[i].full_bloom - averaged.day);
+            squares += weights[i] * math::squared(group[i].full_bloom - averaged.day);
         }
         averaged.day = sum / total;
         // The variance of a weighted mean is 1 / total where the notes are as good as they say; where they

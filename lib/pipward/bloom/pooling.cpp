@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "pipward/math/robust.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::bloom::detail {
 namespace {
@@ -235,10 +236,6 @@ Luck season_luck(std::span<const PoolRow> rows, const PoolShape& shape, const We
     return luck;
 }
 
-double squared(double value) {
-    return value * value;
-}
-
 int used_count(const std::vector<double>& worth) {
     return static_cast<int>(std::ranges::count_if(worth, [](double w) { return w > 0; }));
 }
@@ -252,11 +249,11 @@ double within_variance(std::span<const PoolRow> rows, const PoolShape& shape, co
     for (const auto& row : rows) {
         const double expected =
             free.needs[row.accession][0] + luck.at(row.season, shape.species_of(row.accession))[0];
-        squares += row.weight * squared(row.amounts[0] - expected);
+        squares += row.weight * math::squared(row.amounts[0] - expected);
     }
     const double fitted = used_count(weights.of_accession) + used_count(weights.of_season) - 1;
     const double spare = std::max(0.0, static_cast<double>(rows.size()) - fitted);
-    return (prior_within_worth * squared(prior_within_sd) + (spare > 0 ? squares : 0)) /
+    return (prior_within_worth * math::squared(prior_within_sd) + (spare > 0 ? squares : 0)) /
            (prior_within_worth + spare);
 }
 
@@ -269,7 +266,7 @@ double between_variance(const Pooled& free, const PoolShape& shape, double withi
     for (int a = 0; a < shape.accessions; ++a) {
         if (free.worth[a] > 0) {
             const int species = shape.species_of(a);
-            squares += squared(free.needs[a][0] - free.species_centres[species][0]);
+            squares += math::squared(free.needs[a][0] - free.species_centres[species][0]);
             noise += within / free.worth[a];
             noted[species] = true;
         }
@@ -277,7 +274,7 @@ double between_variance(const Pooled& free, const PoolShape& shape, double withi
     const auto used = static_cast<double>(used_count(free.worth));
     const double spare = used - static_cast<double>(std::ranges::count(noted, true));
     const double seen = used > 0 ? std::max(0.0, squares - noise * spare / used) : 0;
-    return (prior_between_worth * squared(prior_between_sd) + seen) / (prior_between_worth + spare);
+    return (prior_between_worth * math::squared(prior_between_sd) + seen) / (prior_between_worth + spare);
 }
 
 // Normal about its kind as far as cultivars are; a low-chill one among others may stand weeks off.

@@ -10,6 +10,7 @@
 #include "pipward/bloom/detail/spread.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::bloom::detail {
 namespace {
@@ -33,10 +34,6 @@ constexpr double drift_stands_still = 0.7;      // before a note was made
 // What a model misses of a changing climate goes on changing, either way: half a day a decade is a third of
 // what bloom itself moves by. By judgement.
 constexpr std::array drift_trends{YearlyTrend{-0.05, 0.25}, YearlyTrend{0, 0.5}, YearlyTrend{0.05, 0.25}};
-
-double squared(double value) {
-    return value * value;
-}
 
 struct Work {
     const FitTable& table;
@@ -121,7 +118,7 @@ void keep_best_only(std::vector<double>& weights, const std::vector<double>& los
 void weigh_all(std::vector<double>& weights, const std::vector<double>& losses,
                std::span<const Structure> structures) {
     for (std::size_t j = 0; j < weights.size(); ++j) {
-        weights[j] = -losses[j] / (2 * squared(weight_sigma)) - structures[j].penalty / 2;
+        weights[j] = -losses[j] / (2 * math::squared(weight_sigma)) - structures[j].penalty / 2;
     }
     const double heaviest = *std::ranges::max_element(weights);
     for (double& weight : weights) {
@@ -208,8 +205,8 @@ void fit_trust(Work& work) {
     const auto apart = apart_from_own(work);
     const auto n = static_cast<double>(work.count());
     const double seen = math::robust_sd(apart);
-    work.fit.scale =
-        std::sqrt((prior_scale_worth * squared(prior_scale) + n * squared(seen)) / (prior_scale_worth + n));
+    work.fit.scale = std::sqrt((prior_scale_worth * math::squared(prior_scale) + n * math::squared(seen)) /
+                               (prior_scale_worth + n));
     work.fit.scale = std::max(smallest_scale, work.fit.scale);
     for (std::size_t i = 0; i < work.count(); ++i) {
         work.fit.trust[i] = math::student_weight(apart[i] / work.fit.scale);
@@ -304,8 +301,8 @@ double forecast_day(const RowFit& fitted, int accession, std::span<const Structu
 }
 
 double need_sd_days(const RowFit& fitted, double worth) {
-    const double own = squared(fitted.own_sd_days) / (worth + fitted.strength.pull);
-    const double luck = squared(fitted.season_sd_days) / std::max(1, fitted.seasons);
+    const double own = math::squared(fitted.own_sd_days) / (worth + fitted.strength.pull);
+    const double luck = math::squared(fitted.season_sd_days) / std::max(1, fitted.seasons);
     return std::sqrt(own + luck);
 }
 

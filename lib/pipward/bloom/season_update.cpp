@@ -6,16 +6,13 @@
 
 #include "pipward/bloom/detail/pooling.h"
 #include "pipward/math/robust.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::bloom::detail {
 namespace {
 
 // However many notes stand on one accession, they are one observer's in one spring.
 constexpr double least_noting_sd = 0.7;  // days; as in observation.cpp
-
-double squared(double value) {
-    return value * value;
-}
 
 // So much of the season's variance all species share.
 constexpr double shared_by_species = shared_luck / shared_luck_in_species;
@@ -32,18 +29,18 @@ std::map<std::string, Observed> by_accession(std::span<const ObservationDepartur
     std::map<std::string, Observed> observed;
     std::map<std::string, double> precision;
     for (const auto& observation : observations) {
-        const double expected =
-            std::sqrt(squared(season_sd) + squared(observation.own_sd) + squared(observation.noting_sd));
+        const double expected = std::sqrt(math::squared(season_sd) + math::squared(observation.own_sd) +
+                                          math::squared(observation.noting_sd));
         const double weight =
-            math::slip_weight(observation.departure / expected) / squared(observation.noting_sd);
+            math::slip_weight(observation.departure / expected) / math::squared(observation.noting_sd);
         observed[observation.accession].departure += weight * observation.departure;
-        observed[observation.accession].own = squared(observation.own_sd);
+        observed[observation.accession].own = math::squared(observation.own_sd);
         observed[observation.accession].species = observation.species;
         precision[observation.accession] += weight;
     }
     for (auto& [name, told] : observed) {
         told.departure /= precision[name];
-        told.noting = std::max(squared(least_noting_sd), 1 / precision[name]);
+        told.noting = std::max(math::squared(least_noting_sd), 1 / precision[name]);
     }
     return observed;
 }
@@ -112,9 +109,9 @@ SeasonUpdate update_season(std::span<const ObservationDeparture> observations, d
     const auto observed = by_accession(observations, season_sd);
     const auto told = by_species(observed);
     SeasonUpdate update;
-    update.others = luck_of(told, "\n", squared(season_sd));  // no species is called so
+    update.others = luck_of(told, "\n", math::squared(season_sd));  // no species is called so
     for (const auto& [name, telling] : told) {
-        update.species.emplace(name, luck_of(told, name, squared(season_sd)));
+        update.species.emplace(name, luck_of(told, name, math::squared(season_sd)));
     }
     for (const auto& [name, one] : observed) {
         update.observed.emplace(name, moved(one, update.species.at(one.species)));

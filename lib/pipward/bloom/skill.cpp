@@ -19,7 +19,7 @@ constexpr double errors_to_exceed = 2;  // standard errors of the paired gain
 constexpr int draws = 60;
 constexpr int tests_a_draw = 20;
 
-struct Work {
+struct SkillWork {
     std::vector<detail::FitTable> tables;  // one a method
     CurveStore store;
     std::span<const weather::SeasonWeather> seasons;
@@ -30,7 +30,7 @@ struct Work {
     std::vector<detail::SkillCase> cases;
 };
 
-void step(Work& work) {
+void step(SkillWork& work) {
     work.done += 1;
     detail::tell_scoring(work.progress, std::min(1.0, work.done / work.steps));
 }
@@ -45,7 +45,7 @@ std::vector<int> season_indices(const detail::FitTable& table) {
     return indices;
 }
 
-void leave_out(Work& work, const detail::FitTable& table, int season, detail::LeadEnsembles& ensembles) {
+void leave_out(SkillWork& work, const detail::FitTable& table, int season, detail::LeadEnsembles& ensembles) {
     std::vector<bool> kept(table.seasons.size(), true);
     kept[season] = false;
     const auto fitted = detail::fit_rows(table, detail::rows_in(table, kept));
@@ -60,7 +60,7 @@ void leave_out(Work& work, const detail::FitTable& table, int season, detail::Le
     }
 }
 
-void leave_each_out(Work& work) {
+void leave_each_out(SkillWork& work) {
     for (const int season : season_indices(work.tables.front())) {
         const Season left_out = work.tables.front().seasons[season];
         detail::LeadEnsembles ensembles(work.store, detail::lent_seasons(work.seasons, left_out), left_out);
@@ -83,7 +83,7 @@ std::vector<int> shuffled(std::vector<int> values, int seed) {
     return values;
 }
 
-void score_draw(Work& work, const detail::FitTable& table, const std::vector<int>& order, int training) {
+void score_draw(SkillWork& work, const detail::FitTable& table, const std::vector<int>& order, int training) {
     std::vector<bool> learned(table.seasons.size());
     std::vector<bool> tested(table.seasons.size());
     for (int i = 0; i < static_cast<int>(order.size()); ++i) {
@@ -99,7 +99,7 @@ void score_draw(Work& work, const detail::FitTable& table, const std::vector<int
     }
 }
 
-void draw_training(Work& work, int training) {
+void draw_training(SkillWork& work, int training) {
     const auto seasons = season_indices(work.tables.front());
     for (int draw = 0; draw < draws; ++draw) {
         const auto order = shuffled(seasons, draw);
@@ -134,7 +134,7 @@ std::vector<SkillScore> score_methods(std::span<const Observation> observations,
                                       std::span<const weather::SeasonWeather> seasons, Latitude latitude,
                                       std::span<const Accession> accessions, const SkillRequest& request,
                                       const std::function<bool(double)>& progress) {
-    Work work{{}, CurveStore(curves, seasons, latitude), seasons, request, progress, 0, 1, {}};
+    SkillWork work{{}, CurveStore(curves, seasons, latitude), seasons, request, progress, 0, 1, {}};
     const auto species = detail::species_by_name(accessions);
     for (const auto method : methods_to_score(observations, request)) {
         work.tables.push_back(detail::fit_table(method, observations, curves, species));

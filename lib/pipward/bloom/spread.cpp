@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "pipward/bloom/detail/pooling.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::bloom::detail {
 namespace {
@@ -14,10 +15,6 @@ constexpr double prior_sd = 3.5;         // days, of season and own together; sp
 constexpr double prior_seasons = 3;      // of both, and of spare rows within seasons
 constexpr double least_season_sd = 0.5;  // days; no model knows a spring to the hour
 constexpr double own_prior_rows = 8;     // what an accession's own spread is believed before it shows
-
-double squared(double value) {
-    return value * value;
-}
 
 struct SeasonMean {
     double trust = 0;
@@ -49,7 +46,7 @@ std::vector<Squares> own_squares(std::span<const SpreadRow> rows, const std::vec
         const auto& season = means[row.season];
         if (season.trust > 1) {
             const double told = 1 - 1 / season.trust;
-            own[row.accession].sum += row.trust * squared(row.departure - season.mean);
+            own[row.accession].sum += row.trust * math::squared(row.departure - season.mean);
             own[row.accession].worth += row.trust * told;
         }
     }
@@ -64,20 +61,20 @@ double season_variance(const std::vector<SeasonMean>& means, double own) {
     for (const auto& season : means) {
         if (season.trust > 0) {
             const double worth = std::min(1.0, season.trust);
-            squares += worth * (squared(season.mean) - own / std::max(1.0, season.trust));
+            squares += worth * (math::squared(season.mean) - own / std::max(1.0, season.trust));
             seasons += worth;
         }
     }
-    const double prior = shared_luck * squared(prior_sd);
+    const double prior = shared_luck * math::squared(prior_sd);
     const double variance = (prior_seasons * prior + squares) / (prior_seasons + seasons);
-    return std::max(squared(least_season_sd), variance);
+    return std::max(math::squared(least_season_sd), variance);
 }
 
 double whole_variance(const std::vector<SeasonMean>& means) {
-    double squares = prior_seasons * squared(prior_sd);
+    double squares = prior_seasons * math::squared(prior_sd);
     double seasons = prior_seasons;
     for (const auto& season : means) {
-        squares += std::min(1.0, season.trust) * squared(season.mean);
+        squares += std::min(1.0, season.trust) * math::squared(season.mean);
         seasons += std::min(1.0, season.trust);
     }
     return squares / seasons;
@@ -88,7 +85,7 @@ double whole_variance(const std::vector<SeasonMean>& means) {
 Spread season_and_own_spread(std::span<const SpreadRow> rows, int season_count, int accession_count) {
     const auto means = season_means(rows, season_count);
     const auto own = own_squares(rows, means, accession_count);
-    Squares all{prior_seasons * (1 - shared_luck) * squared(prior_sd), prior_seasons};
+    Squares all{prior_seasons * (1 - shared_luck) * math::squared(prior_sd), prior_seasons};
     double told = 0;
     for (const auto& [sum, worth] : own) {
         all.sum += sum;

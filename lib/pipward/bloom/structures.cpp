@@ -7,6 +7,8 @@
 #include <array>
 #include <cmath>
 
+#include "pipward/math/squared.h"
+
 namespace pipward::bloom {
 namespace {
 
@@ -26,14 +28,10 @@ constexpr double likely_chill = 68;
 constexpr double chill_scale = 18;  // portions
 constexpr double chill_penalty = 1;
 
-double squared(double value) {
-    return value * value;
-}
-
 double start_penalty(const detail::Structure& structure) {
     return structure.start_by == detail::StartBy::chill
-               ? squared((structure.start - likely_chill) / chill_scale) + chill_penalty
-               : squared((structure.start - likely_start) / start_scale);
+               ? math::squared((structure.start - likely_chill) / chill_scale) + chill_penalty
+               : math::squared((structure.start - likely_start) / start_scale);
 }
 
 // Little overlap, and heat curves that rise ever faster, are likelier too.

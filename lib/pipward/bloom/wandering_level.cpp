@@ -6,6 +6,8 @@
 #include <cmath>
 #include <utility>
 
+#include "pipward/math/squared.h"
+
 namespace pipward::bloom {
 namespace {
 
@@ -20,10 +22,6 @@ constexpr std::array prior_paces{PriorPace{0.01, 0.27}, PriorPace{0.03, 0.27}, P
 constexpr double prior_worth = 3;       // values, of the usual noise
 constexpr double start_variance = 1;    // of the first level about the mean of all, over that of the noise
 constexpr double largest_surprise = 3;  // deviations: what departs by more is taken for so much
-
-double squared(double value) {
-    return value * value;
-}
 
 // The level beside a run of values, its variance in units of the noise's.
 struct Filter {
@@ -58,14 +56,14 @@ struct Fitness {
 // How well a pace forecasts each value from those before it, the noise's variance being learned on the way.
 Fitness fitness_of(const std::vector<YearValue>& values, double middle_year, double trend, double pace,
                    double usual_noise) {
-    double squares = prior_worth * squared(usual_noise);
+    double squares = prior_worth * math::squared(usual_noise);
     double logs = 0;
     double told = prior_worth;
     Filter filter;
     for (const auto& [year, value] : values) {
         filter.go_to(year, pace);
         const auto [surprise, expected] = filter.take(value - trend * (year - middle_year), squares / told);
-        squares += squared(surprise) / expected;
+        squares += math::squared(surprise) / expected;
         logs += std::log(expected);
         told += 1;
     }
@@ -142,9 +140,9 @@ UsualLevel WanderingLevel::at(int year) const {
     for (const auto& paced : paces_) {
         const auto one = at(year, paced);
         level.mean += paced.weight * one.mean;
-        squares += paced.weight * (squared(one.mean) + squared(one.sd));
+        squares += paced.weight * (math::squared(one.mean) + math::squared(one.sd));
     }
-    level.sd = std::sqrt(std::max(0.0, squares - squared(level.mean)));
+    level.sd = std::sqrt(std::max(0.0, squares - math::squared(level.mean)));
     level.mean += middle_;
     return level;
 }

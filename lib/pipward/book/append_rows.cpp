@@ -48,10 +48,6 @@ std::unique_ptr<OGRGeometry> from_wkt(const std::string& text) {
     return std::unique_ptr<OGRGeometry>(geometry);
 }
 
-OGRwkbGeometryType wanted_type(GeometryKind kind) {
-    return kind == GeometryKind::line ? wkbLineString : kind == GeometryKind::polygon ? wkbPolygon : wkbPoint;
-}
-
 std::optional<Finding> check_wkt(const BookTable& table, const Cell& value) {
     const auto* text = std::get_if<std::string>(&value);
     if (text == nullptr) {
@@ -59,7 +55,7 @@ std::optional<Finding> check_wkt(const BookTable& table, const Cell& value) {
     }
     const auto geometry = from_wkt(*text);
     if (table.geometry != GeometryKind::none && geometry != nullptr &&
-        wkbFlatten(geometry->getGeometryType()) == wanted_type(table.geometry)) {
+        wkbFlatten(geometry->getGeometryType()) == detail::wanted_type(table.geometry)) {
         return std::nullopt;
     }
     return error({table.name, {}, wkt_column, *text},

@@ -27,8 +27,8 @@ std::vector<BackedUpTable> tables_in(detail::Session& session) {
 Error damaged(const std::string& location, const Sentence& what) {
     return detail::access_error(
         location, what,
-        say("Copy the file as it is, together with its \"-wal\" or \"-journal\", and restore "
-            "the last good backup."));
+        say("Copy the file as it is, together with its \"-wal\" or \"-journal\", and restore the last good "
+            "backup."));
 }
 
 // The copy is made from one state of the book in one statement, without a lock that others would wait for.

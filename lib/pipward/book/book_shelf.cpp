@@ -96,8 +96,8 @@ std::string names_sql(std::string_view table, std::string_view column) {
     if (has_few_names(table, column)) {
         return fmt::format(
             "WITH RECURSIVE one(name) AS (SELECT min({1}) FROM {0} UNION ALL SELECT (SELECT min({1}) FROM "
-            "{0} "
-            "WHERE {1} > name) FROM one WHERE name IS NOT NULL) SELECT name FROM one WHERE name IS NOT NULL",
+            "{0} WHERE {1} > name) FROM one WHERE name IS NOT NULL) SELECT name FROM one WHERE name IS NOT "
+            "NULL",
             from, name);
     }
     return fmt::format("SELECT {2} {1} FROM {0} WHERE {1} IS NOT NULL ORDER BY {1}", from, name,

@@ -90,7 +90,7 @@ void check_bloom_observations_all(const Orchard& orchard, Day as_of, Findings& f
     }
 }
 
-void check_work(const Orchard& orchard, Day as_of, Findings& findings) {
+void check_work_in_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
     const auto hemisphere = detail::hemisphere_in(orchard);
     const auto usual = usual_day(orchard, hemisphere, as_of);
     for (const auto& work : orchard.pollinations) {
@@ -121,7 +121,7 @@ std::set<std::int64_t> misdated_observations(const Orchard& orchard, Day as_of) 
 
 void detail::check_time_of_bloom(const Orchard& orchard, Day as_of, Findings& findings) {
     check_bloom_observations_all(orchard, as_of, findings);
-    check_work(orchard, as_of, findings);
+    check_work_in_bloom(orchard, as_of, findings);
 }
 
 }  // namespace pipward::book

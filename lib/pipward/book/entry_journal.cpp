@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/detail/entry_journal.h"
+#include "pipward/value/plain_text.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <algorithm>
 #include <cstdlib>
-#include <iterator>
 #include <map>
-#include <sstream>
 
 namespace pipward::book::detail {
 namespace {
@@ -51,11 +50,6 @@ void want_column(Session& session, const char* column, const char* type) {
     if (!has_column(session, column)) {
         run_sql(session, fmt::format("ALTER TABLE {} ADD COLUMN {} {}", journal_table, column, type));
     }
-}
-
-std::vector<std::string> words_in(const std::string& text) {
-    std::istringstream stream(text);
-    return {std::istream_iterator<std::string>(stream), {}};
 }
 
 std::string filled_of(const AddedRow& row) {

@@ -3,23 +3,14 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
-#include <sstream>
 
 #include "pipward/book/detail/check.h"
 #include "pipward/book/detail/entry_rules.h"
 #include "pipward/record/name_index.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::book::detail {
 namespace {
-
-std::vector<std::string> words_in(const std::string& text) {
-    std::istringstream stream(text);
-    std::vector<std::string> words;
-    for (std::string word; stream >> word;) {
-        words.push_back(word);
-    }
-    return words;
-}
 
 std::vector<std::string> tags_of(const Orchard& orchard, const std::string& cross) {
     std::vector<std::string> tags;

@@ -67,8 +67,8 @@ std::string index_of(const GeometryTable& table) {
 Finding bad_index(const GeometryTable& table) {
     return detail::error(
         {table.name, {}, table.column},
-        say("The spatial index of the table does not fit its rows: a map or a search may "
-            "miss some of them, and writing may fail."),
+        say("The spatial index of the table does not fit its rows: a map or a search may miss some of them, "
+            "and writing may fail."),
         say("Rebuild the layer's spatial index in a GIS, or copy the table into a new book."));
 }
 

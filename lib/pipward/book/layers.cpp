@@ -162,6 +162,10 @@ bool is_taken(const OgrTrouble& trouble) {
            said.find("duplicate key") != std::string_view::npos;
 }
 
+OGRwkbGeometryType wanted_type(GeometryKind kind) {
+    return kind == GeometryKind::line ? wkbLineString : kind == GeometryKind::polygon ? wkbPolygon : wkbPoint;
+}
+
 OGRPoint to_ogr(const MapPoint& point) {
     return point.height ? OGRPoint(point.x, point.y, point.height->value) : OGRPoint(point.x, point.y);
 }

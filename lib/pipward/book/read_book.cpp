@@ -101,12 +101,12 @@ Sentence layers_of(detail::Session& session) {
 }
 
 /// Which tables are read.
-struct Wanted {
+struct WantedTables {
     Schema schema;
     std::function<bool(const std::string& table)> table;
 };
 
-BookReading read_wanted(detail::Session& session, const std::string& location, const Wanted& wanted) {
+BookReading read_wanted(detail::Session& session, const std::string& location, const WantedTables& wanted) {
     if (!has_any_table(session, wanted.schema)) {
         throw detail::access_error(
             location,
@@ -126,7 +126,7 @@ BookReading read_wanted(detail::Session& session, const std::string& location, c
     return reading;
 }
 
-BookReading read_wanted(const BookAt& book, const Wanted& wanted) {
+BookReading read_wanted(const BookAt& book, const WantedTables& wanted) {
     BookReading reading;
     detail::look_into_book(book, default_patience, [&](detail::Session& session) {
         reading = read_wanted(session, book.location, wanted);

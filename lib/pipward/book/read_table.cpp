@@ -112,10 +112,6 @@ bool is_utf8(const std::string& text) {
     return CPLIsUTF8(text.c_str(), static_cast<int>(text.size())) != 0;
 }
 
-OGRwkbGeometryType wanted_type(GeometryKind kind) {
-    return kind == GeometryKind::line ? wkbLineString : kind == GeometryKind::polygon ? wkbPolygon : wkbPoint;
-}
-
 bool is_finite(const OGRGeometry& geometry) {
     OGREnvelope3D box;
     geometry.getEnvelope(&box);

@@ -13,6 +13,7 @@
 #include "pipward/book/detail/layers.h"
 #include "pipward/book/detail/location.h"
 #include "pipward/book/detail/no_network.h"
+#include "pipward/value/plain_text.h"
 #include "pipward/value/sentence.h"
 
 namespace pipward::book {
@@ -246,12 +247,6 @@ UserLayer read(const std::string& file, const std::string& layer, Wanted wanted)
     return result;
 }
 
-std::string trimmed(const std::string& text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    const auto last = text.find_last_not_of(" \t\r\n");
-    return first == std::string::npos ? std::string{} : text.substr(first, last - first + 1);
-}
-
 Error no_points(const std::string& text, const std::string& parameter) {
     return {Trouble::usage,
             Finding{Level::error,
@@ -306,7 +301,7 @@ void add_row(UserLayer& layer, UserFeature feature, const std::string& wkt) {
 
 UserLayer user_layer_of(const std::string& text, const std::string& parameter) {
     const detail::OgrMessages quiet;
-    const auto wkt = as_wkt(trimmed(text));
+    const auto wkt = as_wkt(std::string(trimmed(text)));
     OGRGeometry* geometry = nullptr;
     const char* rest = wkt.c_str();
     const auto trouble = OGRGeometryFactory::createFromWkt(&rest, nullptr, &geometry);

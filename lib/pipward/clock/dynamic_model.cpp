@@ -15,7 +15,7 @@ constexpr double destruction_rate = 2.567e18;
 /// The sharpness and the middle, in kelvin, of the passage from precursor to fixed portion.
 constexpr double transition_slope = 1.6;
 constexpr double transition_kelvin = 277;
-constexpr double kelvin_offset = 273;
+constexpr double rounded_kelvin_offset = 273;
 
 double equilibrium(double kelvin) {
     return formation_rate / destruction_rate * std::exp((destruction_energy - formation_energy) / kelvin);
@@ -33,7 +33,7 @@ double share_fixed(double kelvin) {
 }  // namespace
 
 ChillPortions DynamicModel::hour(Celsius temperature) {
-    const double kelvin = temperature.degrees + kelvin_offset;
+    const double kelvin = temperature.degrees + rounded_kelvin_offset;
     const double goal = equilibrium(kelvin);
     precursor_ = goal - (goal - precursor_) * decay_in_an_hour(kelvin);
     if (precursor_ < 1.0) {

@@ -7,6 +7,7 @@
 #include "pipward/cross/detail/forcing.h"
 #include "pipward/cross/detail/how.h"
 #include "pipward/cross/detail/insurance.h"
+#include "pipward/cross/detail/way_outlook.h"
 
 namespace pipward::cross::detail {
 namespace {
@@ -115,14 +116,11 @@ std::set<std::string> stored_anyway(std::vector<GoalPlan>& goals) {
 
 // Where pollen of the donor is stored for another cross, it is collected once for both.
 void take_from_store(DonorPlan& donor) {
-    const auto way_that = [&](auto fits) {
-        const auto found = std::ranges::find_if(donor.ways, fits);
-        return found == donor.ways.end() ? nullptr : &*found;
-    };
-    auto* fresh = way_that([](const WayOutlook& way) {
+    auto* fresh = way_that(donor.ways, [](const WayOutlook& way) {
         return worth_doing(way) && !way.lot && way.row.way == PollenWay::same_day;
     });
-    auto* stored = way_that([](const WayOutlook& way) { return !way.row.best && stores_now(way); });
+    auto* stored =
+        way_that(donor.ways, [](const WayOutlook& way) { return !way.row.best && stores_now(way); });
     if (fresh != nullptr && stored != nullptr &&
         stored->row.chance.value >= fresh->row.chance.value - as_good) {
         stored->sentences.push_back(

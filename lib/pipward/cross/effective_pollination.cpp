@@ -16,7 +16,7 @@ constexpr double life_cool = 5 + 4;
 constexpr double life_warm = 3 + 2;
 
 // Colder than measured: half the pace of the measured span, down to where English apples are known to set.
-constexpr double coldest = 9;
+constexpr double coolest_day = 9;
 constexpr double slower = 0.5;
 
 // No ovule outlives this, so a longer journey need not be followed.
@@ -31,7 +31,7 @@ double effective_pollination_days(double ovule_days, double tube_days, double re
 // A straight line through both measured points; half as steep below the cooler one.
 double ovule_life_days(Celsius daily_mean) {
     constexpr double days_a_degree = (life_cool - life_warm) / (warm - cool);
-    const double degrees = std::clamp(daily_mean.degrees, coldest, warm);
+    const double degrees = std::clamp(daily_mean.degrees, coolest_day, warm);
     return life_cool + days_a_degree * (cool - degrees) * (degrees < cool ? slower : 1);
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "pipward/math/distributions.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::cross::detail {
 namespace {
@@ -13,18 +14,15 @@ namespace {
 constexpr double most_flowers = 1e9;
 constexpr double surest = 0.9999;  // certainty itself would need endlessly many flowers
 
-double squared(double value) {
-    return value * value;
-}
-
 // A fruit's seeds vary, each seed may fail, and the flower may set no fruit at all: the second moment of the
 // seedlings of a fruit (variance of a sum of a random number of chances, and its mean squared), times the
 // chance of a fruit, less the mean of all squared.
 double variance_per_flower(const FlowerFate& fate) {
     const double g = fate.seed_to_seedling;
     const double mu = fate.seeds_per_fruit;
-    const double of_a_fruit = squared(g) * fate.seeds_per_fruit_variance + g * (1 - g) * mu + squared(g * mu);
-    return std::max(0.0, fate.fruit_set * of_a_fruit - squared(seedlings_per_flower(fate)));
+    const double of_a_fruit =
+        math::squared(g) * fate.seeds_per_fruit_variance + g * (1 - g) * mu + math::squared(g * mu);
+    return std::max(0.0, fate.fruit_set * of_a_fruit - math::squared(seedlings_per_flower(fate)));
 }
 
 // n m - z sqrt(n v) = wanted, solved for sqrt(n).
@@ -33,8 +31,8 @@ int flowers_of_one_set(int wanted, const FlowerFate& fate, double sure) {
     const double variance = variance_per_flower(fate);
     const double z = math::normal_quantile(sure);
     const double root =
-        (z * std::sqrt(variance) + std::sqrt(squared(z) * variance + 4 * mean * wanted)) / (2 * mean);
-    return static_cast<int>(std::min(std::ceil(squared(root) - 1e-9), most_flowers));
+        (z * std::sqrt(variance) + std::sqrt(math::squared(z) * variance + 4 * mean * wanted)) / (2 * mean);
+    return static_cast<int>(std::min(std::ceil(math::squared(root) - 1e-9), most_flowers));
 }
 
 struct PerFlower {
@@ -49,7 +47,7 @@ std::vector<PerFlower> sets_of(FlowerFate fate) {
     const double mean = fate.fruit_set;
     const double most = 0.98 * std::sqrt(mean * (1 - mean));  // a beta distribution spreads no wider
     const double sd = std::min(fate.fruit_set_sd, most);
-    const double size = mean * (1 - mean) / squared(sd) - 1;
+    const double size = mean * (1 - mean) / math::squared(sd) - 1;
     std::vector<PerFlower> all;
     for (int i = 0; i < crosses; ++i) {
         fate.fruit_set = math::beta_quantile((i + 0.5) / crosses, mean * size, (1 - mean) * size);

@@ -14,7 +14,7 @@ namespace pipward::cross::detail {
 namespace {
 
 constexpr double never = season_last + 1000;
-constexpr double half = 0.5;
+constexpr double even_chance = 0.5;
 // A branch is cut within so many days before the last safe one.
 constexpr int cutting_days = 14;
 
@@ -56,7 +56,7 @@ bool in_time(double open, const BloomCourse& seed) {
 }
 
 // What the scenarios tell in which the last cut is in time; one entry a scenario.
-struct Counted {
+struct MetInWater {
     std::vector<int> in_the_room;
     std::vector<int> ready_first;  // pollen of the first cut
     std::vector<int> ready_last;   // pollen of the last cut
@@ -64,10 +64,10 @@ struct Counted {
     std::vector<int> use_last;
 };
 
-Counted counted(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting first, Cutting last) {
+MetInWater counted(const BloomCourses& seed_parent, const BloomCourses& donor, Cutting first, Cutting last) {
     const auto open_first = open_anthers_of_all(donor, first);
     const auto open_last = open_anthers_of_all(donor, last);
-    Counted count;
+    MetInWater count;
     for_each_scenario(seed_parent, [&](std::size_t s, std::size_t d) {
         const auto& working = seed_parent.each[s].working;
         if (in_time(open_last[d], seed_parent.each[s])) {
@@ -86,12 +86,13 @@ ForcedDays days_of_cuts(const BloomCourses& seed_parent, const BloomCourses& don
     ForcedDays days;
     days.cut = cut;
     const auto count = counted(seed_parent, donor, {cut.first, chill}, {cut.last, chill});
-    days.ready = *math::quantile(count.ready_first, half);
-    days.days_in_the_room = *math::quantile(count.in_the_room, half);
-    days.use = {*math::quantile(count.use_first, half), *math::quantile(count.use_last, risk)};
-    days.use_by_median = days.use.last <= std::max(days.use.first, *math::quantile(count.ready_last, half));
+    days.ready = *math::quantile(count.ready_first, even_chance);
+    days.days_in_the_room = *math::quantile(count.in_the_room, even_chance);
+    days.use = {*math::quantile(count.use_first, even_chance), *math::quantile(count.use_last, risk)};
+    days.use_by_median =
+        days.use.last <= std::max(days.use.first, *math::quantile(count.ready_last, even_chance));
     if (days.use_by_median) {
-        days.use.last = *math::quantile(count.use_last, std::max(half, risk));
+        days.use.last = *math::quantile(count.use_last, std::max(even_chance, risk));
     }
     return days;
 }
@@ -129,7 +130,7 @@ SeasonDay median_useful_cut(const BloomCourses& donor, Cutting cutting) {
         days.push_back(
             static_cast<int>(std::ceil(first_useful_cut(curves, donor.each[i].full_bloom, cutting))));
     }
-    return math::quantile(std::move(days), half).value_or(cutting.cut);
+    return math::quantile(std::move(days), even_chance).value_or(cutting.cut);
 }
 
 std::optional<ForcedDays> forced_days(const BloomCourses& seed_parent, const BloomCourses& donor,

@@ -96,7 +96,7 @@ std::optional<WayOutlook> next_spring(Bench& bench, const DonorPlan& donor) {
     const auto& crossing = donor.crossing;
     const bool refused = crossing.compatibility.match == lineage::SMatch::none;
     if (crossing.next_season || refused || crossing.donors.empty() ||
-        best_chance(donor.ways) >= doubtful_chance) {
+        donor.need.flowers <= 0 || best_chance(donor.ways) >= doubtful_chance) {
         return std::nullopt;
     }
     CrossGoal goal = *crossing.goal;
@@ -116,8 +116,8 @@ void advise_next_spring(DonorPlan& donor) {
     for (auto& way : donor.ways) {
         if (way.row.way == PollenWay::kept_from_last_year) {
             way.sentences.push_back(
-                say("Collect pollen of {} by {} this spring and freeze it: the cross can "
-                    "then be made next year.",
+                say("Collect pollen of {} by {} this spring and freeze it: the cross can then be made next "
+                    "year.",
                     row.donor, to_iso(*row.collect_to)));
         }
     }

@@ -6,16 +6,11 @@
 
 #include "pipward/cross/detail/forced_branch.h"
 #include "pipward/cross/detail/forcing.h"
+#include "pipward/cross/detail/way_outlook.h"
 #include "pipward/cross/detail/why.h"
 
 namespace pipward::cross::detail {
 namespace {
-
-template <class Fits>
-WayOutlook* way_that(std::vector<WayOutlook>& ways, Fits fits) {
-    const auto found = std::ranges::find_if(ways, fits);
-    return found == ways.end() ? nullptr : &*found;
-}
 
 bool is_doubtful(const WayOutlook& way) {
     const bool collected = way.row.way == PollenWay::same_day || way.row.way == PollenWay::kept_this_spring;

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <vector>
 
+#include "pipward/cross/detail/bloom_course.h"
+
 namespace pipward::cross::detail {
 namespace {
 
@@ -26,6 +28,19 @@ std::optional<double> flowers_left(const Stock& stock, const PollenLot& lot,
     return std::max(0.0, *collected - used->second / assumptions.flowers_per_donor_flower);
 }
 
+// As the plan counts on it before it is collected: within the days of use it is as it came.
+bool is_fresh(const std::vector<Stay>& stays, const std::vector<PollenTest>& tests, Day use) {
+    return tests.empty() && stays.size() == 1 && stays.front().store == Store::room &&
+           use - stays.front().from <= fresh_to_days;
+}
+
+// Collected for the same day or the next ones, it is not kept for the last flowers.
+Day last_use(const Stock& stock, const PollenLot& lot, const LotQuestion& question) {
+    const bool fresh = stock.stays.at(lot.code).back().store == Store::room;
+    return fresh ? std::clamp(lot.collected_on + fresh_to_days, question.first_use, question.last_use)
+                 : question.last_use;
+}
+
 }  // namespace
 
 LotOutlook lot_outlook(const Stock& stock, const PollenLot& lot, Day use,
@@ -33,12 +48,14 @@ LotOutlook lot_outlook(const Stock& stock, const PollenLot& lot, Day use,
     const auto found = stock.tests.find(lot.code);
     const auto tests = found == stock.tests.end() ? std::vector<PollenTest>{} : found->second;
     const auto& stays = stock.stays.at(lot.code);
-    LotOutlook outlook{&lot,
-                       germination_at(stays, tests, stock.as_of, use),
-                       0,
-                       last_tested(lot.collected_on, tests, stock.as_of),
-                       flowers_left(stock, lot, assumptions),
-                       stays.back().store};
+    LotOutlook outlook{
+        &lot,
+        is_fresh(stays, tests, use) ? untested_pollen : germination_at(stays, tests, stock.as_of, use),
+        0,
+        last_tested(lot.collected_on, tests, stock.as_of),
+        flowers_left(stock, lot, assumptions),
+        stays.back().store,
+        use};
     outlook.usable = chance_usable(outlook.at_use, assumptions.usable_germination);
     return outlook;
 }
@@ -52,7 +69,7 @@ std::vector<LotOutlook> lots_in_hand(const Stock& stock, const LotQuestion& ques
             continue;
         }
         for (const auto* lot : lots->second) {
-            auto outlook = lot_outlook(stock, *lot, question.use, assumptions);
+            auto outlook = lot_outlook(stock, *lot, last_use(stock, *lot, question), assumptions);
             if (!outlook.flowers_left || *outlook.flowers_left > 0) {
                 in_hand.push_back(std::move(outlook));
             }

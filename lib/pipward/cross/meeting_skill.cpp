@@ -8,6 +8,7 @@
 #include "pipward/cross/detail/bloom_course.h"
 #include "pipward/cross/detail/forcing.h"
 #include "pipward/cross/detail/meeting.h"
+#include "pipward/math/squared.h"
 
 namespace pipward::cross {
 namespace {
@@ -75,10 +76,6 @@ double share_that_came(const std::vector<MeetingForecast>& forecasts) {
     return static_cast<double>(came) / static_cast<double>(forecasts.size());
 }
 
-double squared(double value) {
-    return value * value;
-}
-
 MeetingScore score_of(const Kind& kind, const std::vector<MeetingForecast>& forecasts, double climatology) {
     MeetingScore score;
     score.way = kind.first;
@@ -88,8 +85,8 @@ MeetingScore score_of(const Kind& kind, const std::vector<MeetingForecast>& fore
         const double outcome = came ? 1 : 0;
         score.mean_probability += probability / score.n;
         score.observed_share += outcome / score.n;
-        score.brier += squared(probability - outcome) / score.n;
-        score.brier_climatology += squared(climatology - outcome) / score.n;
+        score.brier += math::squared(probability - outcome) / score.n;
+        score.brier_climatology += math::squared(climatology - outcome) / score.n;
     }
     return score;
 }

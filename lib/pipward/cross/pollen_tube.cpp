@@ -7,7 +7,7 @@
 namespace pipward::cross::detail {
 namespace {
 
-constexpr double coldest = 5;
+constexpr double table_begins = 5;
 constexpr double warmest = 15;
 constexpr std::array<double, 11> index_from_5{8, 9, 10, 11, 12, 14, 17, 20, 25, 35, 50};
 constexpr double home = 100;
@@ -18,10 +18,10 @@ TubeIndex tube_index(Celsius daily_mean) {
     if (daily_mean.degrees >= warmest) {
         return {index_from_5.back(), daily_mean.degrees == warmest};
     }
-    if (!(daily_mean.degrees >= coldest)) {
+    if (!(daily_mean.degrees >= table_begins)) {
         return {0, false};
     }
-    const double at = daily_mean.degrees - coldest;
+    const double at = daily_mean.degrees - table_begins;
     const auto below = static_cast<std::size_t>(at);
     const double part = at - std::floor(at);
     return {index_from_5[below] + part * (index_from_5[below + 1] - index_from_5[below]), true};

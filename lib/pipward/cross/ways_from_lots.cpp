@@ -7,11 +7,19 @@
 namespace pipward::cross::detail {
 namespace {
 
+// Of pollen that is used as it came; what stands in the room for longer, or in a store, its germination
+// judges.
+Day fresh_until(const WayView& view, const LotOutlook& lot) {
+    const Day last = lot.lot->collected_on + fresh_to_days;
+    return lot.store == Store::room && lot.use <= last ? last : view.crossing.day(season_length);
+}
+
 // Pollen of the day must dry before it is used.
-double chance_from(const WayView& view, Day dry) {
+double chance_between(const WayView& view, Day dry, Day last) {
     const auto& courses = view.crossing.seed_left->each;
     const auto in_time = std::ranges::count_if(courses, [&](const BloomCourse& course) {
-        return !course.working.empty() && view.crossing.day(course.working.last) >= dry;
+        return !course.working.empty() && view.crossing.day(course.working.last) >= dry &&
+               view.crossing.day(course.working.first) <= last;
     });
     return static_cast<double>(in_time) / static_cast<double>(std::max<std::size_t>(1, courses.size()));
 }
@@ -25,8 +33,8 @@ WayOutlook lot_way(const WayView& view, const LotOutlook& lot) {
     outlook.row.lot = lot.lot->code;
     outlook.row.store = lot.store;
     outlook.row.use_from = std::max(*outlook.row.use_from, dry);
-    outlook.row.use_to = std::max(*outlook.row.use_to, *outlook.row.use_from);
-    outlook.meets = chance_from(view, dry);
+    outlook.row.use_to = std::max(lot.use, *outlook.row.use_from);
+    outlook.meets = chance_between(view, dry, fresh_until(view, lot));
     outlook.row.chance = {outlook.meets * lot.usable};
     outlook.germination = lot.at_use.mean;
     add_how(outlook, view);
@@ -50,7 +58,7 @@ void freeze(WayOutlook& outlook, const WayView& view, const DonorTree& donor, Da
 std::vector<WayOutlook> lot_ways(const WayView& view) {
     const auto& crossing = view.crossing;
     const LotQuestion question{crossing.donor, crossing.blend ? crossing.goal->pollen_parent : std::string{},
-                               crossing.day(view.working.last)};
+                               crossing.day(view.working.first), crossing.day(view.working.last)};
     std::vector<WayOutlook> ways;
     for (const auto& lot : lots_in_hand(view.bench.stock, question, view.assume())) {
         ways.push_back(lot_way(view, lot));

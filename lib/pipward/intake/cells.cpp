@@ -12,7 +12,6 @@
 namespace pipward::intake {
 namespace {
 
-constexpr std::string_view blanks = " \t\r\n";
 constexpr std::string_view minus_sign = "\xE2\x88\x92";
 
 char lower(char c) {
@@ -48,12 +47,6 @@ bool is_error_value(std::string_view text) {
 }
 
 }  // namespace
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(blanks);
-    return first == text.npos ? std::string_view{}
-                              : text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
 
 std::string lower_case(std::string_view text) {
     std::string result(text);

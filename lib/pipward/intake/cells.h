@@ -6,12 +6,11 @@
 #include <string_view>
 
 #include "pipward/value/finding.h"
+#include "pipward/value/plain_text.h"
 
 /// Single cells of foreign tables, as people and other programs write them. Whatever the locale.
 namespace pipward::intake {
 
-/// Without blanks, tabs and line ends around it.
-std::string_view trimmed(std::string_view text);
 /// Letters of ASCII only.
 std::string lower_case(std::string_view text);
 

@@ -43,7 +43,7 @@ DayText day_text(const Record& record, const WeatherColumns& columns) {
 
 /// What the days of a file tell of the way in which they are written; line by line, so that files of any size
 /// can be looked through.
-class DayTexts {
+class DayColumns {
   public:
     void see(DayText day) {
         first_ = lines_++ == 0 ? day : first_;
@@ -223,7 +223,7 @@ class TableImport {
     }
 
     void read_days() {
-        DayTexts days;
+        DayColumns days;
         each_record([&](const Record& record) { days.see(day_text(record, columns_)); });
         if (days.lines() == 0) {
             findings_.error({}, {}, say("No line of the file fits its header."),
@@ -250,15 +250,13 @@ class TableImport {
                 say("line {}", stamp.line),
                 {Level::error, "day_shift", stamp.stamp,
                  say("The days are stamped with a time of UTC, which may belong to another day at the "
-                     "station: a "
-                     "midnight there is 22:00 or 23:00 of the day before in central Europe."),
+                     "station: a midnight there is 22:00 or 23:00 of the day before in central Europe."),
                  say("Say with the option day-shift how many days to add to the dates: 1 where the stamp is "
-                     "the "
-                     "midnight at which the day begins, 0 where the dates are right as they stand.")});
+                     "the midnight at which the day begins, 0 where the dates are right as they stand.")});
         }
     }
 
-    std::optional<DateFormat> date_format(const DayTexts& days) {
+    std::optional<DateFormat> date_format(const DayColumns& days) {
         if (!columns_.day) {
             return DateFormat::year_month_day;
         }
@@ -279,7 +277,7 @@ class TableImport {
 
     /// The one order of year, month and day that fits. An error where two fit every line alike, where some
     /// lines fit only one and some only the other, or where fewer than half of the lines fit any.
-    std::optional<DateFormat> found_format(const DayTexts& days) {
+    std::optional<DateFormat> found_format(const DayColumns& days) {
         using enum DateFormat;
         const auto most = std::ranges::max(std::array{
             days.read_as(year_month_day), days.read_as(day_month_year), days.read_as(month_day_year)});
@@ -294,7 +292,7 @@ class TableImport {
         return day_or_month_first(days);
     }
 
-    std::optional<DateFormat> day_or_month_first(const DayTexts& days) {
+    std::optional<DateFormat> day_or_month_first(const DayColumns& days) {
         const auto remedy = say("Say with the option date-format whether the day or the month comes first.");
         const auto& day_first = days.day_first();
         const auto& month_first = days.month_first();

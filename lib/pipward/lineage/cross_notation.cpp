@@ -53,7 +53,7 @@ std::string leaf_text(const std::string& name) {
     return text + "\"";
 }
 
-struct Written {
+struct WrittenParents {
     std::string text;
     int crosses = 0;  // number of the last one
 };
@@ -65,7 +65,7 @@ std::string slash(int cross, SlashStyle style) {
     return cross == 2 && style == SlashStyle::doubled ? "//" : fmt::format("/{}/", cross);
 }
 
-Written written(const CrossTree& tree, SlashStyle style) {
+WrittenParents written(const CrossTree& tree, SlashStyle style) {
     if (is_leaf(tree)) {
         return {leaf_text(tree.name), 0};
     }

@@ -28,10 +28,6 @@ std::uint64_t key_of(Pair pair) {
            static_cast<std::uint32_t>(pair.earlier);
 }
 
-bool is_founder(const PedigreeMember& member) {
-    return member.seed.empty() && member.pollen.empty();
-}
-
 }  // namespace
 
 // Pairs are worked out when asked for and kept. A stack of our own: pedigrees may be deep.
@@ -109,7 +105,7 @@ std::optional<double> Kinship::between(const std::string& a, const std::string& 
     }
     const auto& one = order.members[first->second];
     const auto& other = order.members[second->second];
-    const bool nothing_known = &one != &other && is_founder(one) && is_founder(other);
+    const bool nothing_known = &one != &other && one.is_founder() && other.is_founder();
     if (nothing_known || !one.calculated || !other.calculated) {
         return std::nullopt;
     }

@@ -11,8 +11,6 @@
 namespace pipward::lineage {
 namespace {
 
-using Gamete = std::vector<ParentShare>;
-
 GeneFlow flow_of(std::span<const PedigreeMember> members) {
     GeneFlow flow{{0}, {}};
     std::map<int, double> shares;

@@ -73,13 +73,9 @@ PairKinship pair_row(const Line& line, std::size_t i, std::size_t j) {
     return {line.names[i], line.names[j], kinship, relation, std::move(remark)};
 }
 
-bool is_founder(const PedigreeMember& member) {
-    return member.seed.empty() && member.pollen.empty();
-}
-
 bool all_founders(const Line& line, const PedigreeMember& member) {
     const auto founder = [&](const ParentShare& parent) {
-        return is_founder(line.order.members[parent.parent]);
+        return line.order.members[parent.parent].is_founder();
     };
     return std::ranges::all_of(member.seed, founder) && std::ranges::all_of(member.pollen, founder);
 }
@@ -89,7 +85,7 @@ Sentence inbreeding_remark(const Line& line, std::size_t i) {
     if (!member.calculated) {
         return not_calculated_words(line.names[i], member);
     }
-    if (is_founder(member)) {
+    if (member.is_founder()) {
         return say("No parent is recorded.");
     }
     if (member.seed.empty() || member.pollen.empty()) {
@@ -117,7 +113,7 @@ void add_to(MeanOf& mean, const std::optional<double>& kinship) {
 OwnInbreeding inbreeding_row(const Line& line, std::size_t i, const MeanOf& mean) {
     const auto& member = line.member(i);
     OwnInbreeding row{line.names[i], std::nullopt, std::nullopt, inbreeding_remark(line, i)};
-    if (member.calculated && !is_founder(member)) {
+    if (member.calculated && !member.is_founder()) {
         row.inbreeding = line.factors.inbreeding[line.numbers[i]];
     }
     if (mean.known > 0) {

@@ -19,15 +19,21 @@ struct ParentShare {
 };
 
 /// One accession, or one parent that has a name only.
+/// What one side gave: of each possible parent its share. None: unknown; several: a blend.
+using Gamete = std::vector<ParentShare>;
+
 struct PedigreeMember {
-    std::string name;                 ///< of a sport's original where both are recorded
-    std::vector<ParentShare> seed;    ///< none: unknown
-    std::vector<ParentShare> pollen;  ///< several: a blend
-    bool diploid = true;              ///< or of unknown ploidy
+    std::string name;     ///< of a sport's original where both are recorded
+    Gamete seed;          ///< of the seed parent's side
+    Gamete pollen;        ///< of the pollen parent's side
+    bool diploid = true;  ///< or of unknown ploidy
     /// Neither itself nor an ancestor is known to be anything but diploid. What comes of a triploid has no
     /// half of its genes to assume, nor has what comes of that.
     bool calculated = true;
     bool expected = false;  ///< a blend stands in its line: what is calculated of it is an expectation
+
+    /// No parent of it is known.
+    bool is_founder() const { return seed.empty() && pollen.empty(); }
 };
 
 /// Founders and names without a record are members as well.

@@ -5,6 +5,7 @@
 #include <span>
 
 #include "pipward/lineage/cross_notation.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::lineage {
 namespace {
@@ -18,12 +19,6 @@ struct Token {
     int doses = 1;
 };
 using Tokens = std::span<const Token>;
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    const auto last = text.find_last_not_of(" \t\r\n");
-    return first == text.npos ? std::string_view{} : text.substr(first, last - first + 1);
-}
 
 bool is_number(std::string_view text) {
     return !text.empty() && text.size() <= 2 &&

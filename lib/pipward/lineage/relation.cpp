@@ -7,8 +7,6 @@
 namespace pipward::lineage {
 namespace {
 
-using Gamete = std::vector<ParentShare>;
-
 bool is_single(const Gamete& gamete) {
     return gamete.size() == 1 && gamete.front().share == 1;
 }
@@ -71,10 +69,6 @@ Relation turned(Relation relation) {
     }
 }
 
-bool is_founder(const PedigreeMember& member) {
-    return member.seed.empty() && member.pollen.empty();
-}
-
 }  // namespace
 
 std::span<const Word<Relation>> words(Relation) {
@@ -124,7 +118,7 @@ Relation relation_of(const PedigreeOrder& order, int one, int other, std::option
     if (kinship.value_or(0) > 0) {
         return Relation::related;
     }
-    return !kinship || (is_founder(a) && is_founder(b)) ? Relation::unknown : Relation::unrelated;
+    return !kinship || (a.is_founder() && b.is_founder()) ? Relation::unknown : Relation::unrelated;
 }
 
 }  // namespace pipward::lineage

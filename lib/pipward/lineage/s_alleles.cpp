@@ -4,13 +4,11 @@
 #include <algorithm>
 #include <vector>
 
+#include "pipward/value/plain_text.h"
+
 namespace pipward::lineage {
 namespace {
 
-// ASCII only, so that no locale has a say.
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool is_small_letter(char c) {
     return c >= 'a' && c <= 'z';
 }
@@ -49,9 +47,9 @@ bool mix_names(const SAlleles& a, const SAlleles& b) {
 constexpr int longest_suffix = 2;
 
 // Walks over the text, one allele at a time.
-class Reader {
+class AlleleReader {
   public:
-    explicit Reader(std::string_view text) : text_(text) {}
+    explicit AlleleReader(std::string_view text) : text_(text) {}
 
     std::optional<SAlleles> read() {
         SAlleles alleles;
@@ -133,7 +131,7 @@ class Reader {
 
 std::optional<SAlleles> parse_s_alleles(std::string_view text) {
     const std::string folded = plain(text);
-    return Reader(folded).read();
+    return AlleleReader(folded).read();
 }
 
 std::string to_text(const SAlleles& alleles) {

@@ -87,7 +87,7 @@ Sentence seen_in_words(const PedigreeGraph& graph, const TraitDescent& descent) 
         }
     }
     if (parts.empty()) {
-        parts.push_back(say("nobody"));
+        parts.push_back(say("none of them"));
     }
     for (const auto who : {Relative::seed, Relative::pollen}) {
         const auto& kin = descent.of(who);

@@ -7,15 +7,10 @@
 
 #include "pipward/lineage/trait_descent.h"
 #include "pipward/lineage/trait_scores.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::lineage {
 namespace {
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(' ');
-    return first == text.npos ? std::string_view{}
-                              : text.substr(first, text.find_last_not_of(' ') - first + 1);
-}
 
 std::optional<double> number_in(std::string_view text) {
     text = trimmed(text);

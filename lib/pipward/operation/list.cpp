@@ -3,8 +3,6 @@
 
 #include <array>
 
-#include "pipward/operation/book/detail/book_backup.h"
-
 namespace pipward::operation {
 
 std::span<const std::unique_ptr<const Operation>> operations() {

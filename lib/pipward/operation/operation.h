@@ -93,7 +93,7 @@ struct Parameter {
 /// for an operation by its name, and may fill in the keys that stand here.
 enum class Role {
     style_book,     ///< gives a book its looks before it is opened: book
-    plan_season,    ///< makes the season's plan, as tables: book, as-of
+    plan_season,    ///< makes the season's plan, as tables: book, as-of, keep
     draw_pedigree,  ///< draws the pedigree of an accession or of a tree's: book, accessions, as-of
 };
 

@@ -56,8 +56,8 @@ std::vector<ChartSign> bloom_chart_signs() {
          say("Dashed box: no observations of its own, estimated from its parents or the orchard's mean.")},
         {sign_of_as_of(), say("The reference date; later weather is not known.")},
         {{},
-         say("● own observations, and their number; ○\u00a0estimated. Seed, pollen: its "
-             "role in the wanted crosses. Dates on the axis are Mondays.")}};
+         say("● own observations, and their number; ○\u00a0estimated. Seed, pollen: its role in the wanted "
+             "crosses. Dates on the axis are Mondays.")}};
 }
 
 }  // namespace pipward::paper

@@ -40,7 +40,7 @@ std::string rule(std::string_view selector, const ChartLook& look, const ChartLo
     return fmt::format(".bloom-chart {}{{{}}}\n", selector, fmt::join(said, ";"));
 }
 
-std::string style() {
+std::string chart_css() {
     const auto& light = chart_inks(false);
     const auto& dark = chart_inks(true);
     auto line_of_as_of = chart_look(MarkRole::as_of);
@@ -66,7 +66,7 @@ font:14px system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans",sans-serif;fill:
 }  // namespace
 
 std::string_view bloom_chart_style() {
-    static const std::string text = style();
+    static const std::string text = chart_css();
     return text;
 }
 

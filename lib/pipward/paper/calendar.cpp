@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "pipward/paper/detail/calendar_uid.h"
 #include "pipward/paper/text.h"
 #include "pipward/record/reader_days.h"
 
@@ -59,17 +60,6 @@ std::string basic_day(Day day) {
     return fmt::format("{:04}{:02}{:02}", parts.year, parts.month, parts.day);
 }
 
-/// Letters, digits and a few signs; everything else by its number, so that two keys never give one UID.
-std::string uid_of(std::string_view key) {
-    std::string uid = "pipward-";
-    for (const char c : key) {
-        const bool plain =
-            (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-';
-        uid += plain ? std::string(1, c) : fmt::format("_{:02x}", static_cast<unsigned char>(c));
-    }
-    return uid;
-}
-
 std::string alarm(const CalendarEvent& event, const Wording& wording) {
     return property("BEGIN", "VALARM") + property("ACTION", "DISPLAY") +
            words("DESCRIPTION", event.title, wording) +
@@ -77,7 +67,7 @@ std::string alarm(const CalendarEvent& event, const Wording& wording) {
 }
 
 std::string event_text(const CalendarEvent& event, Day as_of, const Wording& wording) {
-    return property("BEGIN", "VEVENT") + property("UID", uid_of(event.key)) +
+    return property("BEGIN", "VEVENT") + property("UID", detail::uid_of(event.key)) +
            property("DTSTAMP", basic_day(as_of) + "T000000Z") +
            property("SEQUENCE", fmt::format("{}", std::max(event.sequence, sequence_on(as_of)))) +
            property("STATUS", event.cancelled ? "CANCELLED" : "CONFIRMED") +
@@ -89,9 +79,11 @@ std::string event_text(const CalendarEvent& event, Day as_of, const Wording& wor
 }
 
 bool is_the_same(const CalendarEvent& a, const CalendarEvent& b, const Wording& wording) {
-    return a.from == b.from && a.to == b.to && a.cancelled == b.cancelled &&
-           a.title.in(wording) == b.title.in(wording) && a.text.in(wording) == b.text.in(wording) &&
-           a.place.in(wording) == b.place.in(wording);
+    const auto same = [&](const Sentence& one, const Sentence& other) {
+        return clean_text(one.in(wording)) == clean_text(other.in(wording));
+    };
+    return a.from == b.from && a.to == b.to && a.cancelled == b.cancelled && same(a.title, b.title) &&
+           same(a.text, b.text) && same(a.place, b.place);
 }
 
 const CalendarEvent* event_of(const std::vector<CalendarEvent>& events, const std::string& key) {
@@ -116,14 +108,15 @@ int sequence_on(Day as_of) {
 std::vector<CalendarEvent> told_again(std::vector<CalendarEvent> now,
                                       const std::vector<CalendarEvent>& before, Day as_of,
                                       const Wording& wording) {
+    const auto said = with_reader_days(wording, {});
     for (auto& event : now) {
-        number(event, event_of(before, event.key), as_of, wording);
+        number(event, event_of(before, event.key), as_of, said);
     }
     for (const auto& old : before) {
         if (old.to >= as_of && event_of(now, old.key) == nullptr) {
             auto gone = old;
             gone.cancelled = true;
-            number(gone, &old, as_of, wording);
+            number(gone, &old, as_of, said);
             now.push_back(std::move(gone));
         }
     }

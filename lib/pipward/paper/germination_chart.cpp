@@ -17,7 +17,7 @@ constexpr double left = 64;
 constexpr double right = 520;
 constexpr double above = 54;
 constexpr double plot_height = 250;
-constexpr double below = 56;
+constexpr double axis_height = 56;
 constexpr double label_step = 56;
 constexpr double line_height = 16;
 constexpr int ticks_of_share = 4;
@@ -145,7 +145,7 @@ std::string label(const seed::TrialArm& arm, std::size_t which, double y, double
 }
 
 double height_of(const seed::Trial& trial) {
-    return above + std::max(plot_height, label_step * static_cast<double>(trial.arms.size())) + below;
+    return above + std::max(plot_height, label_step * static_cast<double>(trial.arms.size())) + axis_height;
 }
 
 std::string panel(const seed::Trial& trial, double top, const Wording& wording) {
@@ -160,7 +160,7 @@ std::string panel(const seed::Trial& trial, double top, const Wording& wording) 
     return svg;
 }
 
-constexpr std::string_view style = R"(<style>text{font:14px system-ui,sans-serif;fill:#1d2320}
+constexpr std::string_view chart_style = R"(<style>text{font:14px system-ui,sans-serif;fill:#1d2320}
 .title{font-size:17px;font-weight:600}.name{font-weight:600}.quiet{fill:#505b55}
 .grid{stroke:#d5dbd7}</style>
 )";
@@ -181,8 +181,9 @@ std::string germination_chart_svg(const std::vector<seed::Trial>& trials, const 
                R"(<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {0} {1}" width="{0}" height="{1}">)",
                width, height) +
            "\n<title>" + escape_markup(say("Compare seed treatments").in(wording)) + "</title>\n" +
-           std::string(style) + fmt::format(R"(<rect width="{}" height="{}" fill="#fff"/>)", width, height) +
-           "\n" + panels + "</svg>\n";
+           std::string(chart_style) +
+           fmt::format(R"(<rect width="{}" height="{}" fill="#fff"/>)", width, height) + "\n" + panels +
+           "</svg>\n";
 }
 
 }  // namespace pipward::paper

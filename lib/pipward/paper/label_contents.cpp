@@ -17,9 +17,9 @@
 namespace pipward::paper {
 namespace {
 
-class Parents {
+class ParentNames {
   public:
-    Parents(const Orchard& orchard, const Wording& wording) : wording_(wording), book_(orchard) {}
+    ParentNames(const Orchard& orchard, const Wording& wording) : wording_(wording), book_(orchard) {}
 
     /// Empty where neither is known.
     std::string of(const std::string& accession) const {
@@ -52,7 +52,8 @@ void put_line(LabelText& text, std::string line) {
     }
 }
 
-LabelText text_of(const Tree& tree, const Orchard& orchard, const Parents& parents, const Wording& wording) {
+LabelText text_of(const Tree& tree, const Orchard& orchard, const ParentNames& parents,
+                  const Wording& wording) {
     LabelText text;
     text.headline = tree.label;
     if (tree.accession && *tree.accession != tree.label) {
@@ -138,7 +139,7 @@ std::span<const Word<CodeSays>> words(CodeSays) {
 
 std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std::uint32_t> trees,
                                     CodeSays code, const Wording& wording, Findings& findings) {
-    const Parents parents(orchard, wording);
+    const ParentNames parents(orchard, wording);
     const place::ToEarth to_earth(orchard.crs);
     std::vector<NamedLabel> labels;
     for (const auto i : trees) {
@@ -154,7 +155,7 @@ std::vector<NamedLabel> tree_labels(const Orchard& orchard, std::span<const std:
 
 std::vector<NamedLabel> cross_tags(const Orchard& orchard, const TagWish& wish, const Wording& wording,
                                    Findings& findings) {
-    const Parents parents(orchard, wording);
+    const ParentNames parents(orchard, wording);
     std::vector<NamedLabel> labels;
     for (const auto* goal : goals_of(orchard, wish.season)) {
         for (auto& tag : tags_of(orchard, *goal, wish, findings)) {

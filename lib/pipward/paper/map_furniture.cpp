@@ -13,7 +13,7 @@
 namespace pipward::paper::detail {
 namespace {
 
-constexpr Millimetres page_edge{10};
+constexpr Millimetres frame_edge{10};
 constexpr double small_points = 8;
 
 class Furniture {
@@ -55,17 +55,17 @@ class Furniture {
 // The title shrinks, rather than run into the scale.
 void Furniture::put_title(const FieldMap& map, const MapWindow& window, const PageNumber& number) {
     const auto scale = fmt::format("1 : {}", window.denominator);
-    const auto right = page_.width - page_edge;
-    put_back(scale, {right, page_edge}, {14, true}, 1);
+    const auto right = page_.width - frame_edge;
+    put_back(scale, {right, frame_edge}, {14, true}, 1);
     const auto page = number.is_index ? words(say("Overview of pages 2 to {}", number.of))
                                       : words(say("Page {} of {}", number.page, number.of));
-    put_back(page, {right, page_edge + Millimetres{7}}, {small_points, false}, 1);
+    put_back(page, {right, frame_edge + Millimetres{7}}, {small_points, false}, 1);
     const bool names_both = !map.title.empty() && !window.block.empty();
     const auto title = clean_text(map.title + (names_both ? ": " : "") + window.block);
-    const auto room = page_.width - page_edge * 2 - Millimetres{45};
+    const auto room = page_.width - frame_edge * 2 - Millimetres{45};
     const double share = std::min(1.0, room / std::max(size_of(title, {14, true}).width, Millimetres{1}));
-    put(title, {page_edge, page_edge}, {14 * share, true});
-    put(map.made_on, {page_edge, page_edge + Millimetres{7}}, {small_points, false});
+    put(title, {frame_edge, frame_edge}, {14 * share, true});
+    put(map.made_on, {frame_edge, frame_edge + Millimetres{7}}, {small_points, false});
 }
 
 void Furniture::put_legend(const FieldMap& map) {
@@ -79,7 +79,7 @@ void Furniture::put_legend(const FieldMap& map) {
                                      {TreePurpose::pollinizer, false, say("Pollinizer")},
                                      {TreePurpose::other, false, say("Other tree")},
                                      {TreePurpose::other, true, say("Removed tree")}};
-    auto left = page_edge;
+    auto left = frame_edge;
     const auto middle = foot() + Millimetres{5};
     for (const auto& entry : entries) {
         const bool is_there = std::ranges::any_of(map.trees, [&](const MapTree& tree) {
@@ -102,7 +102,7 @@ void Furniture::put_scale_bar(int denominator) {
     const auto part = bar.length / bar.parts;
     const Millimetres height{1.6};
     for (int i = 0; i < bar.parts; ++i) {
-        const auto left = page_edge + part * i;
+        const auto left = frame_edge + part * i;
         pieces_.push_back(
             ShapePiece{{{left, top}, {left + part, top}, {left + part, top + height}, {left, top + height}},
                        i % 2 == 0 ? black_paint : white_paint,
@@ -111,17 +111,17 @@ void Furniture::put_scale_bar(int denominator) {
     }
     for (int i = 0; i <= bar.parts; ++i) {
         const auto number = fmt::format("{:g}", bar.metres * i / bar.parts);
-        put_back(number, {page_edge + part * i, top - Millimetres{3.8}}, {small_points, false}, 0.5);
+        put_back(number, {frame_edge + part * i, top - Millimetres{3.8}}, {small_points, false}, 0.5);
     }
-    put("m", {page_edge + bar.length + Millimetres{3.5}, top - Millimetres{3.8}}, {small_points, false});
+    put("m", {frame_edge + bar.length + Millimetres{3.5}, top - Millimetres{3.8}}, {small_points, false});
     put(words(say("The bar is {:g} mm long: print at 100 %, then measure it.", bar.length.value)),
-        {page_edge, top + Millimetres{3}}, {small_points, false});
+        {frame_edge, top + Millimetres{3}}, {small_points, false});
     const auto made = words(say("Distances are those on the ground, level."));
-    put(made, {page_edge, top + Millimetres{7}}, {small_points, false});
+    put(made, {frame_edge, top + Millimetres{7}}, {small_points, false});
 }
 
 void Furniture::put_north(const FieldMap& map) {
-    const PaperSpot middle{page_.width - page_edge - Millimetres{14}, foot() + Millimetres{13}};
+    const PaperSpot middle{page_.width - frame_edge - Millimetres{14}, foot() + Millimetres{13}};
     const double angle = map.turned_deg * std::numbers::pi / 180;
     const auto at = [&](double across, double up) {
         return PaperSpot{middle.x + Millimetres{across * std::cos(angle) + up * std::sin(angle)},

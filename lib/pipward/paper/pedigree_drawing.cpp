@@ -29,19 +29,20 @@ lineage::PedigreeSpace space_of(PageSize size, int columns) {
             .between_columns = columns > 4 ? 9.0 : 14.0};
 }
 
-struct Fitted {
+struct FittedTree {
     lineage::PedigreeLayout layout;
     std::vector<std::vector<BoxLine>> texts;
     double points = 0;
 };
 
-std::optional<Fitted> fitted_at(const lineage::PedigreeView& view, const PedigreeFacts& facts,
-                                lineage::PedigreeSpace space, const BoxFace& face, const Wording& wording) {
+std::optional<FittedTree> fitted_at(const lineage::PedigreeView& view, const PedigreeFacts& facts,
+                                    lineage::PedigreeSpace space, const BoxFace& face,
+                                    const Wording& wording) {
     const double narrowest = face.points > small_text ? wide_in_em : narrowest_in_em;
     if (face.width < narrowest * from_points(face.points).value) {
         return std::nullopt;
     }
-    Fitted fitted{{}, {}, face.points};
+    FittedTree fitted{{}, {}, face.points};
     std::vector<double> heights;
     for (const auto& box : view.boxes) {
         fitted.texts.push_back(box_lines(box, view, facts, face, wording));
@@ -58,8 +59,8 @@ std::optional<Fitted> fitted_at(const lineage::PedigreeView& view, const Pedigre
     return std::nullopt;
 }
 
-std::optional<Fitted> fitted(const lineage::PedigreeView& view, const PedigreeFacts& facts, PageSize size,
-                             const Wording& wording) {
+std::optional<FittedTree> fitted(const lineage::PedigreeView& view, const PedigreeFacts& facts, PageSize size,
+                                 const Wording& wording) {
     if (view.boxes.size() > most_boxes) {
         return std::nullopt;
     }

@@ -11,8 +11,8 @@ namespace {
 
 constexpr double page_width = 297;  // millimetres, all of them
 constexpr double page_height = 210;
-constexpr double margin = 12;
-constexpr double head = 30;
+constexpr double page_margin = 12;
+constexpr double heading_height = 30;
 constexpr Paint row_paint{31, 97, 141};
 constexpr Paint odd_paint{175, 96, 26};
 
@@ -25,7 +25,7 @@ struct Scale {
 
     PaperSpot of(const ReadTree& tree) const {
         return {Millimetres{left + (tree.x - low_x) * factor},
-                Millimetres{head + (high_y - tree.y) * factor}};
+                Millimetres{heading_height + (high_y - tree.y) * factor}};
     }
 };
 
@@ -34,7 +34,8 @@ Scale scale_of(const ReadingPanel& panel, double left, double width) {
     const auto [low_y, high_y] = std::ranges::minmax(panel.trees, {}, &ReadTree::y);
     const double wide = std::max(high_x.x - low_x.x, 1e-9);
     const double high = std::max(high_y.y - low_y.y, 1e-9);
-    return {low_x.x, high_y.y, std::min(width / wide, (page_height - head - margin) / high), left};
+    return {low_x.x, high_y.y, std::min(width / wide, (page_height - heading_height - page_margin) / high),
+            left};
 }
 
 TextPiece text(const std::string& words, PaperSpot at, double points, double width) {
@@ -48,7 +49,8 @@ TextPiece text(const std::string& words, PaperSpot at, double points, double wid
 }
 
 void draw(const ReadingPanel& panel, const Scale& scale, double width, Page& page) {
-    page.pieces.emplace_back(text(panel.title, {Millimetres{scale.left}, Millimetres{head - 10}}, 9, width));
+    page.pieces.emplace_back(
+        text(panel.title, {Millimetres{scale.left}, Millimetres{heading_height - 10}}, 9, width));
     std::map<std::string, std::vector<const ReadTree*>> rows;
     for (const auto& tree : panel.trees) {
         if (tree.position) {
@@ -80,15 +82,16 @@ void draw(const ReadingPanel& panel, const Scale& scale, double width, Page& pag
 
 Page reading_page(const std::string& question, std::span<const ReadingPanel> panels) {
     Page page{{Millimetres{page_width}, Millimetres{page_height}}, {}};
-    page.pieces.emplace_back(text(question, {Millimetres{margin}, Millimetres{margin - 4}}, 12, page_width));
+    page.pieces.emplace_back(
+        text(question, {Millimetres{page_margin}, Millimetres{page_margin - 4}}, 12, page_width));
     const auto count = static_cast<double>(std::max<std::size_t>(panels.size(), 1));
-    const double width = (page_width - (count + 1) * margin) / count;
-    double left = margin;
+    const double width = (page_width - (count + 1) * page_margin) / count;
+    double left = page_margin;
     for (const auto& panel : panels) {
         if (!panel.trees.empty()) {
             draw(panel, scale_of(panel, left, width), width, page);
         }
-        left += width + margin;
+        left += width + page_margin;
     }
     return page;
 }

@@ -14,7 +14,7 @@ namespace pipward::paper::detail {
 namespace {
 
 // A longer list is no longer looked at; the tables below hold the rest.
-constexpr std::size_t most_shown = 8;
+constexpr std::size_t most_due = 8;
 
 struct Due {
     cross::Urgency urgency;
@@ -73,15 +73,15 @@ std::string group_html(const std::vector<Due>& all, cross::Urgency urgency, cons
     std::string items;
     std::size_t found = 0;
     for (const auto& task : all) {
-        if (task.urgency == urgency && ++found <= most_shown) {
+        if (task.urgency == urgency && ++found <= most_due) {
             items += item_html(task, speech);
         }
     }
     if (found == 0) {
         return "";
     }
-    if (found > most_shown) {
-        const auto more = say("and {} more in the tables below", found - most_shown);
+    if (found > most_due) {
+        const auto more = say("and {} more in the tables below", found - most_due);
         items += element("li", "", speech.plain(more)) + "\n";
     }
     return fmt::format("<h3>{} {}</h3>\n{}<ul class=\"due\">\n{}</ul>\n", urgency_tag(urgency, speech),

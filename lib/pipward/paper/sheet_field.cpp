@@ -19,7 +19,7 @@ SheetRow row_of(const cross::FieldTask& task, const Speech& speech) {
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }
 
-std::vector<SheetRow> rows_of(const cross::SeasonPlan& plan, const Speech& speech) {
+std::vector<SheetRow> field_rows(const cross::SeasonPlan& plan, const Speech& speech) {
     std::vector<const cross::FieldTask*> tasks;
     for (const auto& task : plan.field) {
         tasks.push_back(&task);
@@ -48,7 +48,7 @@ std::string field_section(const cross::SeasonPlan& plan, const Speech& speech) {
     return section_html(
         "field", say("Field work"),
         paragraph_html(say("By first day. Browsers forget the ticks; the paper copy keeps them."), speech) +
-            sheet_table(say("Work at the seed parents"), columns, rows_of(plan, speech), speech),
+            sheet_table(say("Work at the seed parents"), columns, field_rows(plan, speech), speech),
         speech);
 }
 

@@ -42,7 +42,7 @@ SheetRow row_of(const cross::PollenTask& task, Season season, const Speech& spee
             task.why.empty() ? "" : element("p", "", speech.plain(task.why))};
 }
 
-std::vector<SheetRow> rows_of(const cross::SeasonPlan& plan, const Speech& speech) {
+std::vector<SheetRow> pollen_rows(const cross::SeasonPlan& plan, const Speech& speech) {
     std::vector<const cross::PollenTask*> tasks;
     for (const auto& task : plan.pollen) {
         tasks.push_back(&task);
@@ -69,7 +69,7 @@ std::string pollen_section(const cross::SeasonPlan& plan, const Speech& speech) 
     return section_html(
         "pollen", say("Pollen work"),
         paragraph_html(say("By last safe day, which is in bold."), speech) +
-            sheet_table(say("Pollen work at the donor trees"), columns, rows_of(plan, speech), speech),
+            sheet_table(say("Pollen work at the donor trees"), columns, pollen_rows(plan, speech), speech),
         speech);
 }
 

@@ -103,10 +103,8 @@ Sentence assumptions_text(const cross::CrossingAssumptions& a) {
         "A probability of 80 % means: in 8 of 10 springs like this one, viable, compatible pollen is "
         "available while the stigmas are receptive. Fruit set and seed are counted in addition: the flower "
         "numbers assume that {} pollinated flowers set fruit, more or fewer by {:.0f} from cross to cross, "
-        "{} "
-        "seeds per fruit and that {} seeds become seedlings, and reach the wanted number in {} springs. A "
-        "last safe day has a risk of {:.0f} % of "
-        "being too late.",
+        "{} seeds per fruit and that {} seeds become seedlings, and reach the wanted number in {} springs. A "
+        "last safe day has a risk of {:.0f} % of being too late.",
         set_words(a), a.fruit_set_sd * 100, a.seeds_per_fruit, season::of_hundred(a.seed_to_seedling.value),
         season::of_hundred(a.confidence), a.risk * 100);
 }

@@ -19,9 +19,9 @@ constexpr std::size_t most_named = 500;
 constexpr std::size_t most_unnamed = 60;
 
 // What a name of the list may stand for.
-class Names {
+class OtherNames {
   public:
-    explicit Names(const Orchard& orchard) : orchard_(orchard), book_(orchard) {
+    explicit OtherNames(const Orchard& orchard) : orchard_(orchard), book_(orchard) {
         for (const auto& member : orchard.blend_members) {
             accessions_.insert(member.member);
         }
@@ -98,7 +98,7 @@ std::optional<Season> season_of_goals(const Orchard& orchard, Day as_of) {
     return coming ? coming : last;
 }
 
-ChosenAccessions unnamed(const Orchard& orchard, const Names& names, Day as_of) {
+ChosenAccessions unnamed(const Orchard& orchard, const OtherNames& names, Day as_of) {
     ChosenAccessions chosen;
     if (const auto season = season_of_goals(orchard, as_of)) {
         for (const auto& goal : orchard.goals) {
@@ -134,7 +134,7 @@ void refuse_too_many(const std::string& text, std::size_t count) {
 }  // namespace
 
 ChosenAccessions chosen_accessions(const Orchard& orchard, const std::string& text, Day as_of) {
-    const Names names(orchard);
+    const OtherNames names(orchard);
     const auto asked = listed_names(text);
     if (asked.empty()) {
         auto chosen = unnamed(orchard, names, as_of);

@@ -7,12 +7,10 @@
 #include <set>
 #include <string>
 
+#include "pipward/value/plain_text.h"
+
 namespace pipward::place {
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::string_view take_figures(std::string_view& text) {
     const auto end = std::ranges::find_if_not(text, is_digit);

@@ -1,33 +1,23 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/place/earth.h"
 
+#include <fmt/format.h>
 #include <geodesic.h>
 #include <proj.h>
 
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <numbers>
 
+#include "pipward/place/detail/proj_context.h"
 #include "pipward/place/own_position.h"
 
 namespace pipward::place {
 namespace {
 
-struct ContextCloser {
-    void operator()(PJ_CONTEXT* context) const { proj_context_destroy(context); }
-};
-struct ProjectionCloser {
-    void operator()(PJ* projection) const { proj_destroy(projection); }
-};
-using Context = std::unique_ptr<PJ_CONTEXT, ContextCloser>;
-using ProjectionHandle = std::unique_ptr<PJ, ProjectionCloser>;
-
-Context quiet_context() {
-    Context context(proj_context_create());
-    proj_log_level(context.get(), PJ_LOG_NONE);
-    return context;
-}
+using detail::Context;
+using detail::ProjectionHandle;
+using detail::quiet_context;
 
 // Longitude and latitude in this order whatever the systems themselves say.
 ProjectionHandle to_wgs84(PJ_CONTEXT* context, const std::string& crs) {
@@ -41,7 +31,6 @@ bool is_geographic(PJ_CONTEXT* context, const std::string& crs) {
     return type == PJ_TYPE_GEOGRAPHIC_2D_CRS || type == PJ_TYPE_GEOGRAPHIC_3D_CRS;
 }
 
-constexpr double degree = std::numbers::pi / 180;  // radians
 // WGS 84 (NIMA TR8350.2): semi-major axis in metres, and flattening.
 constexpr double wgs84_radius = 6378137.0;
 constexpr double wgs84_flattening = 1 / 298.257223563;
@@ -97,7 +86,11 @@ std::optional<OwnPosition> own_position(const LonLat& place, const std::string& 
     if (!at) {
         return std::nullopt;
     }
-    return OwnPosition{*at, to_earth.from_degrees() ? std::cos(place.lat * degree) : 1.0};
+    return OwnPosition{*at, to_earth.from_degrees() ? std::cos(radians(place.lat)) : 1.0};
+}
+
+std::string coordinates_text(const MapPoint& point) {
+    return fmt::format("{} {}", point.x, point.y);
 }
 
 bool EarthBox::holds(const LonLat& place, double margin_deg) const {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <numbers>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -43,6 +44,9 @@ class ToEarth {
     std::unique_ptr<Projection> projection_;
 };
 
+/// The numbers of a point as the book has them, x before y, with a blank between.
+std::string coordinates_text(const MapPoint& point);
+
 /// A part of the earth between two meridians and two parallels, in degrees as LonLat; west is greater than
 /// east where it holds the 180th meridian.
 struct EarthBox {
@@ -72,6 +76,14 @@ struct WayTo {
     Metres distance;         ///< 0 or more, over the ellipsoid: heights do not count
     double bearing_deg = 0;  ///< clockwise from true north, 0..360, at the start; 0 where there is no way
 };
+
+/// An angle in degrees as one in radians.
+constexpr double radians(double degrees) {
+    return degrees * (std::numbers::pi / 180);
+}
+
+/// The length of a degree of the equator of WGS 84, in metres; a degree of latitude is as long but for 1 %.
+constexpr double metres_a_degree = 111'320;
 
 /// The shortest way over the WGS 84 ellipsoid (Karney 2013, J. Geodesy 87:43, as in PROJ).
 WayTo way_between(const LonLat& from, const LonLat& to);

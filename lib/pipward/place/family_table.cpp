@@ -9,13 +9,10 @@
 #include "pipward/place/detail/likeness.h"
 #include "pipward/place/detail/name_pool.h"
 #include "pipward/place/detail/query_text.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::place::detail {
 namespace {
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::string_view digits_at_end(std::string_view text) {
     std::size_t start = text.size();
@@ -27,12 +24,6 @@ std::string_view digits_at_end(std::string_view text) {
         text.remove_prefix(1);
     }
     return text;
-}
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(' ');
-    return first == std::string_view::npos ? std::string_view{}
-                                           : text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
 using Wanted = ParentsSought;
@@ -81,7 +72,7 @@ void add_readings(std::string_view left, std::string_view right, std::vector<Wan
     }
 }
 
-constexpr std::size_t longest_query = 400;  // two names and a number
+constexpr std::size_t longest_family_query = 400;  // two names and a number
 
 constexpr std::string_view times = "×";
 
@@ -129,7 +120,7 @@ std::string with_number_last(std::string_view text) {
 std::vector<Wanted> readings_of(std::string_view query) {
     constexpr std::string_view sign = " x ";
     std::vector<Wanted> all;
-    if (query.size() > longest_query) {
+    if (query.size() > longest_family_query) {
         return all;
     }
     const auto text = with_number_last(with_blanks_around_signs(query));
@@ -194,12 +185,12 @@ std::vector<ParentsSought> parents_sought(std::string_view query) {
 }
 
 std::string code_sought(std::string_view query) {
-    auto sought = numbered(folded_text(query.substr(0, longest_query)));
+    auto sought = numbered(folded_text(query.substr(0, longest_family_query)));
     return sought.number.empty() ? std::string{} : std::move(sought.name);
 }
 
 void FamilyTable::find_by_code(std::string_view query, Hits& hits) const {
-    const auto [code, number] = numbered(folded_text(query.substr(0, longest_query)));
+    const auto [code, number] = numbered(folded_text(query.substr(0, longest_family_query)));
     for (std::uint32_t i = 0; i < families_.size() && !number.empty(); ++i) {
         if (!families_[i].codes.contains(code)) {
             continue;

@@ -5,14 +5,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace pipward::place {
 namespace {
 
-constexpr double degree = std::numbers::pi / 180;  // radians; bearings are in degrees, but for cosines
-constexpr double mean_radius = 6371000.0;          // metres, of the earth
-constexpr double same_place = 1e-6;                // metres: nearer is rounding
+constexpr double mean_radius = 6371000.0;  // metres, of the earth
+constexpr double same_place = 1e-6;        // metres: nearer is rounding
 
 const geod_geodesic& wgs84() {
     static const geod_geodesic earth = [] {
@@ -121,7 +119,7 @@ std::vector<GroundPoint> GroundLine::beside(Metres distance) const {
         // At a corner the way out bisects the turn, and is longer so that both legs keep their distance.
         const double bend = i == 0 ? 0 : turn(legs_[i - 1].bearing_at_end_deg, legs_[i].bearing_deg);
         shifted(legs_[i].start, legs_[i].bearing_deg - bend / 2,
-                distance.value / std::cos(bend / 2 * degree));
+                distance.value / std::cos(radians(bend / 2)));
     }
     if (!legs_.empty()) {
         shifted(legs_.back().end, legs_.back().bearing_at_end_deg, distance.value);

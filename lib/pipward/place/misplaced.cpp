@@ -39,10 +39,6 @@ void tell(const Oddity& odd, Findings& findings) {
     }
 }
 
-std::string shown(const MapPoint& point) {
-    return fmt::format("{} {}", point.x, point.y);
-}
-
 bool is_origin(const MapPoint& point) {
     return point.x == 0 && point.y == 0;
 }
@@ -133,7 +129,7 @@ class PlaceCheck {
                 sound.push_back(std::move(place));
             } else {
                 odd->names.push_back(place.name);
-                odd->values.push_back(shown(place.at));
+                odd->values.push_back(coordinates_text(place.at));
             }
         }
         tell(origin, findings_);
@@ -199,7 +195,7 @@ class PlaceCheck {
         for (const auto& [point, crowd] : points) {
             if (std::ssize(crowd) >= most_at_one_point) {
                 findings_.push_back({Level::warning, "tree", crowd.front()->name + " ...", "geom",
-                                     shown(crowd.front()->at),
+                                     coordinates_text(crowd.front()->at),
                                      say("{} trees stand at one and the same point.", crowd.size()),
                                      say("Put them where they stand, or clear their locations until that is "
                                          "known.")});
@@ -218,8 +214,7 @@ class PlaceCheck {
             {},
             {},
             say("It stands more than {:.0f} m above or below every station, whose weather then says nothing "
-                "of "
-                "its bloom.",
+                "of its bloom.",
                 station_height_metres),
             [](std::size_t count) {
                 return say(
@@ -269,7 +264,7 @@ class PlaceCheck {
         for (std::size_t i = 0; i < trees.size(); ++i) {
             if (sites.site_of[i] < 0) {
                 odd.names.push_back(trees[i].name);
-                odd.values.push_back(shown(trees[i].at));
+                odd.values.push_back(coordinates_text(trees[i].at));
             }
         }
         tell(odd, findings_);
@@ -327,7 +322,7 @@ class PlaceCheck {
                     ? exchanged
                     : away.try_emplace(block->first, far_from_block(block->first, metres)).first->second;
             odd.names.push_back(trees[i].name);
-            odd.values.push_back(shown(trees[i].at));
+            odd.values.push_back(coordinates_text(trees[i].at));
         }
         tell(exchanged, findings_);
         for (const auto& [block, odd] : away) {
@@ -354,7 +349,7 @@ class PlaceCheck {
             const auto nearest = nearest_site(sites, own);
             if (nearest && nearest->metres > lone_metres) {
                 findings_.push_back(
-                    {Level::warning, "tree", trees[i].name, "geom", shown(trees[i].at),
+                    {Level::warning, "tree", trees[i].name, "geom", coordinates_text(trees[i].at),
                      lies_exchanged(trees[i].at, nearest->centre)
                          ? say("Its two coordinates are exchanged: the other way round it lies among the "
                                "other trees.")
@@ -402,11 +397,9 @@ class PlaceCheck {
                                  "geom",
                                  fmt::format("{:.0f} km", *nearest / 1000),
                                  exchanged ? say("All trees lie far from every station; with its two "
-                                                 "coordinates exchanged a station "
-                                                 "would lie among them.")
+                                                 "coordinates exchanged a station would lie among them.")
                                            : say("All trees lie {:.0f} km or more from every station, whose "
-                                                 "weather then says nothing "
-                                                 "of their bloom.",
+                                                 "weather then says nothing of their bloom.",
                                                  *nearest / 1000),
                                  say("Check the coordinates of the trees and of the stations, and their "
                                      "coordinate system.")});

@@ -33,7 +33,7 @@ constexpr std::array<std::string_view, 7> keys{"1234567890", "qwertyuiop", "asdf
 constexpr float like_shape = 0.2F;
 constexpr float like_sound = 0.5F;
 constexpr float swap = 0.45F;
-constexpr float doubled = 0.4F;
+constexpr float doubled_letter = 0.4F;
 constexpr float silent = 0.7F;
 constexpr float near_key = 0.8F;
 constexpr float any = 1.0F;
@@ -67,7 +67,7 @@ float exchange_of(char a, char b) {
 // A character that one of the texts has and the other lacks, with the one before it.
 float odd_one(char c, char before) {
     const bool digit = c >= '0' && c <= '9';
-    return c == before ? (digit ? silent : doubled) : c == 'h' || c == 'e' ? silent : any;
+    return c == before ? (digit ? silent : doubled_letter) : c == 'h' || c == 'e' ? silent : any;
 }
 
 // Two characters that are read or heard as one.
@@ -85,12 +85,12 @@ constexpr std::array<Fusion, 8> fusions{{{"rn", 'm', 0.3F},
                                          {"ue", 'u', 0.2F},
                                          {"ck", 'k', 0.4F}}};
 
-struct Cell {
+struct Cost {
     float cost = 0;
     int letters = 0;
 
-    Cell plus(float more, int differing) const { return {cost + more, letters + differing}; }
-    bool operator<(const Cell& other) const {
+    Cost plus(float more, int differing) const { return {cost + more, letters + differing}; }
+    bool operator<(const Cost& other) const {
         return cost != other.cost ? cost < other.cost : letters < other.letters;
     }
 };
@@ -105,7 +105,7 @@ class Costs {
     Misreading least() {
         for (std::size_t j = 0; j <= name_.size(); ++j) {
             at(0, j) =
-                j == 0 || !whole_ ? Cell{} : at(0, j - 1).plus(odd_one(name_[j - 1], before(name_, j)), 1);
+                j == 0 || !whole_ ? Cost{} : at(0, j - 1).plus(odd_one(name_[j - 1], before(name_, j)), 1);
         }
         for (std::size_t i = 1; i <= query_.size(); ++i) {
             at(i, 0) = at(i - 1, 0).plus(odd_one(query_[i - 1], before(query_, i)), 1);
@@ -113,7 +113,7 @@ class Costs {
                 at(i, j) = best(i, j);
             }
         }
-        Cell least = at(query_.size(), name_.size());
+        Cost least = at(query_.size(), name_.size());
         for (std::size_t j = 0; j <= name_.size() && !whole_; ++j) {
             least = std::min(least, at(query_.size(), j));
         }
@@ -123,13 +123,13 @@ class Costs {
   private:
     static constexpr std::size_t side = Likeness::longest + 1;
 
-    Cell& at(std::size_t i, std::size_t j) { return cells_[i % 3 * side + j]; }
+    Cost& at(std::size_t i, std::size_t j) { return cells_[i % 3 * side + j]; }
     static char before(std::string_view text, std::size_t i) { return i > 1 ? text[i - 2] : '\0'; }
 
-    Cell best(std::size_t i, std::size_t j) {
+    Cost best(std::size_t i, std::size_t j) {
         const char a = query_[i - 1];
         const char b = name_[j - 1];
-        Cell least = at(i - 1, j - 1).plus(exchange_of(a, b), a == b ? 0 : 1);
+        Cost least = at(i - 1, j - 1).plus(exchange_of(a, b), a == b ? 0 : 1);
         least = std::min(least, at(i - 1, j).plus(odd_one(a, before(query_, i)), 1));
         least = std::min(least, at(i, j - 1).plus(odd_one(b, before(name_, j)), 1));
         if (i > 1 && j > 1 && a == name_[j - 2] && query_[i - 2] == b && a != b) {
@@ -149,7 +149,7 @@ class Costs {
     std::string_view query_;
     std::string_view name_;
     bool whole_;
-    std::array<Cell, 3 * side> cells_;
+    std::array<Cost, 3 * side> cells_;
 };
 
 Misreading misread(std::string_view query, std::string_view name, bool whole) {

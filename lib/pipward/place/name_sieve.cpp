@@ -8,12 +8,13 @@
 #include "pipward/place/detail/name_list.h"
 #include "pipward/place/detail/name_pool.h"
 #include "pipward/place/detail/query_text.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::place::detail {
 namespace {
 
-constexpr std::size_t longest_query = 12;  // tokens, as readings have
-constexpr std::size_t longest_run = 5;     // of them, as names have in readings
+constexpr std::size_t longest_sieved = 12;  // tokens, as readings have
+constexpr std::size_t longest_run = 5;      // of them, as names have in readings
 
 // Small letters and digits stay, capitals become small, all other signs are 0.
 constexpr std::array<char, 128> kept_signs() {
@@ -28,10 +29,6 @@ constexpr std::array<char, 128> kept_signs() {
     return kept;
 }
 constexpr auto kept_sign = kept_signs();
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 std::optional<Likeness> likeness_for(const std::string& sought, int slips) {
     return slips > 0 && sought.size() <= Likeness::longest
@@ -112,7 +109,7 @@ NameSieve::NameSieve(std::string_view query) {
 
 void NameSieve::add_runs(std::string_view folded) {
     const auto tokens = tokens_of(folded);
-    if (tokens.size() > longest_query) {
+    if (tokens.size() > longest_sieved) {
         return;
     }
     for (std::size_t at = 0; at < tokens.size(); ++at) {

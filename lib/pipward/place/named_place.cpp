@@ -42,8 +42,8 @@ std::string lat_lon_text(const LonLat& place) {
     return fmt::format("{:.6g},{:.6g}", place.lat, place.lon);
 }
 
-Finding far_away(const LonLat& place, double metres, const Orchard& orchard, const ToEarth& to_earth,
-                 const NamedPlace& named) {
+Finding far_from_trees(const LonLat& place, double metres, const Orchard& orchard, const ToEarth& to_earth,
+                       const NamedPlace& named) {
     const LonLat swapped{place.lat, place.lon};
     const bool can_swap = std::abs(swapped.lat) <= 90;
     const bool swap_fits = can_swap && metres_to_trees(swapped, orchard, to_earth) <= too_far.value;
@@ -64,7 +64,7 @@ std::optional<MapPoint> place_on_map(const LonLat& place, const Orchard& orchard
     const ToEarth to_earth(orchard.crs);
     const double metres = metres_to_trees(place, orchard, to_earth);
     if (std::isfinite(metres) && metres > too_far.value) {
-        findings.push_back(far_away(place, metres, orchard, to_earth, named));
+        findings.push_back(far_from_trees(place, metres, orchard, to_earth, named));
         return std::nullopt;
     }
     const auto at = to_earth.back(place);

@@ -44,7 +44,6 @@ std::optional<Sought> sought_place(std::string_view query, const std::string& cr
         return std::nullopt;
     }
     if (const auto place = parse_place(query)) {
-        constexpr double metres_a_degree = 111320;  // of a meridian, about
         if (const auto from = own_position(place->at, crs)) {
             const bool degrees = from->x_shrink < 1;  // on the equator, where it is 1, no pome fruit is bred
             return Sought{*from, place->accuracy.value_or(Metres{0}).value, degrees ? metres_a_degree : 1.0};

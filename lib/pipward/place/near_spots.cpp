@@ -13,7 +13,7 @@
 namespace pipward::place {
 namespace {
 
-struct Box {
+struct Square {
     MapPoint low{HUGE_VAL, HUGE_VAL, {}};
     MapPoint high{-HUGE_VAL, -HUGE_VAL, {}};
 
@@ -22,8 +22,8 @@ struct Box {
     }
 };
 
-Box box_of(const MetrePlane& plane, double metres) {
-    Box box;
+Square box_of(const MetrePlane& plane, double metres) {
+    Square box;
     for (const double east : {-metres, metres}) {
         for (const double north : {-metres, metres}) {
             const auto corner = plane.back({east, north});
@@ -36,7 +36,7 @@ Box box_of(const MetrePlane& plane, double metres) {
 
 // Quickly out of a million: for the one question of a run looking at all of them takes 0.1 ms for 100,000, a
 // math::PointTree of them 50 ms to build.
-std::vector<std::uint32_t> trees_within(const Orchard& orchard, const Box& box) {
+std::vector<std::uint32_t> trees_within(const Orchard& orchard, const Square& box) {
     std::vector<std::uint32_t> trees;
     for (std::uint32_t i = 0; i < orchard.trees.size(); ++i) {
         if (const auto& at = orchard.trees[i].at; at && box.holds(*at)) {

@@ -4,15 +4,10 @@
 #include <algorithm>
 
 #include "pipward/place/address.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::place {
 namespace {
-
-std::string trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t");
-    const auto last = text.find_last_not_of(" \t");
-    return first == std::string_view::npos ? "" : std::string(text.substr(first, last - first + 1));
-}
 
 Sentence name_at(const NearSpot& spot, const Orchard& orchard) {
     if (spot.kind == SpotKind::tree) {
@@ -34,7 +29,7 @@ std::optional<NearAnswers> parse_answers(std::string_view text) {
         if (word != "yes" && word != "no") {
             return std::nullopt;
         }
-        answers.keys.push_back(trimmed(part.substr(0, sign)));
+        answers.keys.emplace_back(trimmed(part.substr(0, sign)));
         answers.by_key[answers.keys.back()] = word == "yes";
     }
     return answers;

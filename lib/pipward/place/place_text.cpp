@@ -8,22 +8,13 @@
 #include <string>
 #include <vector>
 
+#include "pipward/value/plain_text.h"
+
 namespace pipward::place {
 namespace {
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 char capital(char c) {
     return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-}
-
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view blanks = " \t\r\n";
-    const auto first = text.find_first_not_of(blanks);
-    return first == std::string_view::npos ? std::string_view{}
-                                           : text.substr(first, text.find_last_not_of(blanks) - first + 1);
 }
 
 // Every sign for degrees, minutes and seconds made one of three, and colons blanks.

@@ -7,6 +7,7 @@
 
 #include "pipward/place/detail/misreading.h"
 #include "pipward/place/detail/query_text.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::place::detail {
 namespace {
@@ -22,16 +23,13 @@ struct MarkWords {
 constexpr std::array<MarkWords, 7> marks{{
     {Mark::row,
      " row rows tree-row r reihe reihen rh baumreihe rang rangee ligne fila hilera filare fila rij rzad rada "
-     "rad "
-     "radek fileira linha "},
+     "rad radek fileira linha "},
     {Mark::position,
      " position positions pos p place platz stelle tree trees t baum b baume spot slot plant pflanze stand "
-     "no nr "
-     "number num nummer n emplacement arbre arbol albero boom drzewo strom trad arvore posto plek "},
+     "no nr number num nummer n emplacement arbre arbol albero boom drzewo strom trad arvore posto plek "},
     {Mark::block,
      " block blocks blk quartier quartiere q parzelle parcelle parcela feld field plot section quarter "
-     "anlage bloque bloc "
-     "blok kwartier kwatera blocco quadra kvarter "},
+     "anlage bloque bloc blok kwartier kwatera blocco quadra kvarter "},
     {Mark::accession,
      " accession accessions variety cultivar sorte variete variedad variedade varieta ras odmiana odruda "
      "sort akzession "},
@@ -42,8 +40,8 @@ constexpr std::array<MarkWords, 7> marks{{
      "annee ano jaar rok "},
     {Mark::filler,
      " the of in on at im am an auf aus der die das den dem des and und et y e from von vom bei by with mit "
-     "de du d la "
-     "le les l el il del della do da dans en nel is ist wo where find show st nd rd th te ter tes ten "},
+     "de du d la le les l el il del della do da dans en nel is ist wo where find show st nd rd th te ter tes "
+     "ten "},
 }};
 
 constexpr std::array<std::string_view, 21> english{
@@ -114,9 +112,6 @@ int value_of_signs(std::string_view word) {
     return word.empty() ? number : 0;
 }
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 bool is_of_word(char c) {
     return is_digit(c) || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
 }

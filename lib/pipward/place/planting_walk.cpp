@@ -13,17 +13,17 @@ namespace pipward::place {
 namespace {
 
 /// "2" before "10", and both before "north".
-struct RowName {
+struct ShownRow {
     int number = 0;
     std::string text;
 
-    auto operator<=>(const RowName&) const = default;
+    auto operator<=>(const ShownRow&) const = default;
 };
 
-RowName name_of(const std::string& row) {
+ShownRow name_of(const std::string& row) {
     int number = 0;
     const auto read = std::from_chars(row.data(), row.data() + row.size(), number);
-    return read.ec == std::errc{} ? RowName{number, row} : RowName{std::numeric_limits<int>::max(), row};
+    return read.ec == std::errc{} ? ShownRow{number, row} : ShownRow{std::numeric_limits<int>::max(), row};
 }
 
 double apart(const MapPoint& a, const MapPoint& b) {

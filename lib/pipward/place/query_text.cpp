@@ -6,6 +6,8 @@
 #include <iterator>
 #include <utility>
 
+#include "pipward/value/plain_text.h"
+
 namespace pipward::place::detail {
 namespace {
 
@@ -115,9 +117,6 @@ void add_letter(std::string& folded, Letter letter, std::string_view as_written)
     }
 }
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
 // Bytes beyond ASCII are parts of letters that are not folded.
 bool is_letter(char c) {
     return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;

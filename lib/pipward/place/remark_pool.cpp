@@ -14,9 +14,9 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr float together = 0.55F;    // score of a note that holds the words as one phrase
-constexpr float apart = 0.45F;       // and of one that holds them anywhere
-constexpr std::size_t shortest = 2;  // of a word worth looking for
+constexpr float words_together = 0.55F;  // score of a note that holds the words as one phrase
+constexpr float apart = 0.45F;           // and of one that holds them anywhere
+constexpr std::size_t shortest = 2;      // of a word worth looking for
 
 bool holds_all(std::string_view remark, const std::vector<std::string>& words) {
     return std::ranges::all_of(
@@ -28,12 +28,12 @@ std::string as_words(const std::vector<std::string>& words) {
     return fmt::format(" {}", fmt::join(words, " "));
 }
 
-constexpr std::size_t longest_query = 1000;
+constexpr std::size_t longest_words = 1000;
 constexpr std::size_t longest_like = 100;
 
 // Empty where nothing can be found by them.
 std::vector<std::string> words_sought(std::string_view query) {
-    auto words = folded_words(query.substr(0, longest_query));
+    auto words = folded_words(query.substr(0, longest_words));
     const auto longest = std::ranges::max_element(words, {}, &std::string::size);
     return longest == words.end() || longest->size() < shortest ? std::vector<std::string>{} : words;
 }
@@ -92,7 +92,7 @@ void RemarkPool::find(std::string_view query, Hits& hits) const {
         const bool phrase = words_of_remark.find(all) != std::string_view::npos;
         trees_.each(remark, [&](std::uint32_t tree) {
             hits.add({.tree = tree,
-                      .score = phrase ? together : apart,
+                      .score = phrase ? words_together : apart,
                       .kind = MatchKind::remark,
                       .extent = Extent::part,
                       .source = remark});

@@ -16,7 +16,7 @@ constexpr std::size_t side = 8;  // trees to each side
 constexpr std::size_t least_side = 5;
 constexpr double farthest = 16;  // spacings: no tree farther off tells
 constexpr double stride = 1.5;   // spacings from try to try
-constexpr int beside = 3;        // rows
+constexpr int rows_beside = 3;   // rows
 constexpr double standard_errors = 3.5;
 constexpr double alone = 1.5;  // as many times as far must one row show a break that those beside do not
 
@@ -74,8 +74,8 @@ Turn pooled(std::span<const SpacedRow> rows, const std::vector<std::vector<Turn>
     const auto& own = rows[static_cast<std::size_t>(row)];
     const auto place = own.curve->at(turns[static_cast<std::size_t>(row)][at].along);
     Turn sum{turns[static_cast<std::size_t>(row)][at].along};
-    for (int other = std::max(row - beside, 0);
-         other <= std::min(row + beside, static_cast<int>(rows.size()) - 1); ++other) {
+    for (int other = std::max(row - rows_beside, 0);
+         other <= std::min(row + rows_beside, static_cast<int>(rows.size()) - 1); ++other) {
         const auto& theirs = turns[static_cast<std::size_t>(other)];
         const auto& line = rows[static_cast<std::size_t>(other)];
         if (theirs.empty()) {

@@ -5,13 +5,10 @@
 #include <map>
 
 #include "pipward/value/complaint.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::place {
 namespace {
-
-bool is_blank(const std::string& text) {
-    return text.find_first_not_of(" \t\r\n") == std::string::npos;
-}
 
 /// One more than the highest number that is a row's name in the block.
 std::string free_name(const std::string& block, const Orchard& orchard) {

@@ -40,15 +40,15 @@ void add_pair(PlanePoint way, double width, Histogram& histogram) {
     }
 }
 
-double apart(double a, double b) {
+double turned_by(double a, double b) {
     return std::abs(std::remainder(a - b, 180.0));
 }
 
 int peak_near(const Histogram& histogram, double bearing, double within) {
     int best = -1;
     for (int i = 0; i < directions; ++i) {
-        if (apart(i, bearing) <= within && (best < 0 || histogram[static_cast<std::size_t>(i)] >
-                                                            histogram[static_cast<std::size_t>(best)])) {
+        if (turned_by(i, bearing) <= within && (best < 0 || histogram[static_cast<std::size_t>(i)] >
+                                                                histogram[static_cast<std::size_t>(best)])) {
             best = i;
         }
     }

@@ -18,7 +18,7 @@ constexpr int most_missing = 40;        // positions at a row's beginning
 constexpr double least_spread = 0.06;   // positions: no edge is more even
 constexpr double first_spread = 0.2;    // positions
 constexpr double any_beginning = 2e-7;  // density a position of a row that begins anywhere
-constexpr double together = 1e-4;       // probability below which rows side by side do not miss their trees
+constexpr double as_likely = 1e-4;      // probability below which rows side by side do not miss their trees
 constexpr double at_the_side = 3e-3;    // and the outermost row
 constexpr double curved_prior = -3;  // logarithms: a bent edge, and a staggered one, against a straight one
 constexpr double staggered_prior = -3;
@@ -197,7 +197,7 @@ std::vector<bool> late_together(std::span<const int> missing, double share) {
         }
         // The outermost rows have a neighbour on one side only.
         const bool outermost = from == 0 || to == size;
-        const double seldom = to - from > 1 ? together : outermost ? at_the_side : 0;
+        const double seldom = to - from > 1 ? as_likely : outermost ? at_the_side : 0;
         if (std::pow(share, gone) < seldom) {
             std::fill(late.begin() + static_cast<std::ptrdiff_t>(from),
                       late.begin() + static_cast<std::ptrdiff_t>(to), true);
@@ -288,16 +288,16 @@ void add_others(const Block& block, Readings& readings) {
 }
 
 /// What one edge says of each row: its number, and how sure that is with this edge.
-struct Numbered {
+struct NumberedBlock {
     std::vector<int> missing{};
     std::vector<double> certainty{};
     double score = -1e300;
     double spread = 0;
 };
 
-Numbered numbered(const Block& block) {
+NumberedBlock numbered(const Block& block) {
     auto readings = readings_of(block);
-    Numbered result{readings.best.missing, {}, readings.best.score, readings.best.spread};
+    NumberedBlock result{readings.best.missing, {}, readings.best.score, readings.best.spread};
     if (result.missing.empty()) {
         return result;
     }
@@ -327,7 +327,7 @@ Numbered numbered(const Block& block) {
     return result;
 }
 
-FoundEdge taken_over(const Numbered& numbers, std::vector<RowBeginning>& rows) {
+FoundEdge taken_over(const NumberedBlock& numbers, std::vector<RowBeginning>& rows) {
     FoundEdge found;
     std::size_t agreed = 0;
     for (std::size_t row = 0; row < rows.size(); ++row) {
@@ -362,7 +362,7 @@ FoundEdge find_edge(std::vector<RowBeginning>& rows, double missing, bool common
 
 FoundEdge find_bent_edge(std::vector<RowBeginning>& rows, double missing) {
     const auto count = rows.size();
-    std::vector<Numbered> splits;
+    std::vector<NumberedBlock> splits;
     for (std::size_t first = fewest_rows; first + fewest_rows <= count; ++first) {
         const std::span<const RowBeginning> all(rows);
         auto numbers = numbered(block_of(all.first(first), missing));
@@ -377,7 +377,7 @@ FoundEdge find_bent_edge(std::vector<RowBeginning>& rows, double missing) {
     if (splits.empty()) {
         return {};
     }
-    auto best = *std::ranges::max_element(splits, {}, &Numbered::score);
+    auto best = *std::ranges::max_element(splits, {}, &NumberedBlock::score);
     for (std::size_t row = 0; row < count; ++row) {
         double same = 0;
         double all = 0;

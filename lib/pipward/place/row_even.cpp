@@ -13,7 +13,7 @@ namespace pipward::place::detail {
 namespace {
 
 using std::numbers::pi;
-constexpr std::size_t enough_points = 3000;
+constexpr std::size_t enough_for_spacing = 3000;
 constexpr std::size_t short_segment = 16;  // trees of a row that are held against one spacing
 constexpr std::size_t long_segment = 1000;
 
@@ -21,7 +21,7 @@ std::vector<std::vector<double>> segments_of(const Alongs& rows, std::size_t seg
     std::vector<std::vector<double>> segments;
     std::size_t points = 0;
     for (const auto& row : rows) {
-        for (std::size_t i = 0; i < row.size() && points < enough_points; i += segment) {
+        for (std::size_t i = 0; i < row.size() && points < enough_for_spacing; i += segment) {
             const auto end = std::min(i + segment, row.size());
             segments.emplace_back(row.begin() + static_cast<std::ptrdiff_t>(i),
                                   row.begin() + static_cast<std::ptrdiff_t>(end));

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/value/plain_text.h"
+
 namespace pipward::place {
 namespace {
 
@@ -64,10 +66,6 @@ int positions_in(const RowCourse& course, double length, const RowRule& rule, Fi
 // hold no second.
 double end_of(int positions, const RowRule& rule) {
     return rule.headland.value + std::max(positions - 1.0, 0.5) * rule.spacing.value;
-}
-
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
 }
 
 std::string counted_on(std::string digits) {

@@ -12,9 +12,9 @@ namespace {
 using std::numbers::pi;
 using Phasor = std::complex<double>;
 
-constexpr double width = 5;     // spacings: standard deviation of a window's weights
-constexpr double stride = 3;    // spacings from window to window
-constexpr double fewest = 3.5;  // trees in a window, by their weights
+constexpr double width = 5;           // spacings: standard deviation of a window's weights
+constexpr double phase_stride = 3;    // spacings from window to window
+constexpr double fewest_trees = 3.5;  // trees in a window, by their weights
 
 Phasor turned(double along, double spacing) {
     return std::polar(1.0, 2 * pi * along / spacing);
@@ -30,7 +30,7 @@ std::vector<Window> windows_of(std::span<const double> along, double spacing, do
     std::vector<Window> windows;
     const double turn = 2 * pi * noise / spacing;
     const double strength = std::exp(-turn * turn / 2);
-    for (double middle = along.front(); middle <= along.back() + 1e-9; middle += stride * spacing) {
+    for (double middle = along.front(); middle <= along.back() + 1e-9; middle += phase_stride * spacing) {
         Phasor sum;
         double weights = 0;
         double squares = 0;
@@ -43,7 +43,7 @@ std::vector<Window> windows_of(std::span<const double> along, double spacing, do
                 squares += weight * weight;
             }
         }
-        if (weights >= fewest) {
+        if (weights >= fewest_trees) {
             const double variance =
                 squares / (2 * strength * strength * weights * weights) * (1 - strength * strength);
             windows.push_back({middle, std::arg(sum) / (2 * pi), std::sqrt(variance) / (2 * pi)});

@@ -13,14 +13,14 @@
 namespace pipward::place {
 namespace {
 
-struct Spot {
+struct SpotInRow {
     std::string block;
     std::string row;
     int position = 0;
 
-    auto operator<=>(const Spot&) const = default;
+    auto operator<=>(const SpotInRow&) const = default;
 };
-using Standing = std::map<Spot, const Tree*>;
+using Standing = std::map<SpotInRow, const Tree*>;
 
 // Where one tree stands and another is to follow it, the one that stands counts.
 Standing standing_trees(const Orchard& orchard, Day as_of) {
@@ -73,12 +73,13 @@ void occupy(RowPosition& position, const Tree& tree, const TreeRow& row, const L
 
 void tell_trees_without_position(const Orchard& orchard,
                                  const std::set<std::pair<std::string, std::string>>& laid,
-                                 const Standing& standing, const std::set<Spot>& seen, Findings& findings) {
+                                 const Standing& standing, const std::set<SpotInRow>& seen,
+                                 Findings& findings) {
     for (const auto& tree : orchard.trees) {
         if (!tree.block || !tree.row || !tree.position || !laid.contains({*tree.block, *tree.row})) {
             continue;
         }
-        const Spot spot{*tree.block, *tree.row, *tree.position};
+        const SpotInRow spot{*tree.block, *tree.row, *tree.position};
         if (const auto found = standing.find(spot);
             found != standing.end() && found->second == &tree && !seen.contains(spot)) {
             findings.push_back(about(
@@ -107,7 +108,7 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
     const auto standing = standing_trees(orchard, as_of);
     std::vector<RowPosition> positions;
     std::set<std::pair<std::string, std::string>> laid;
-    std::set<Spot> seen;
+    std::set<SpotInRow> seen;
     for (const auto& row : orchard.rows) {
         int number = row.first_position;
         for (const auto& place : positions_on(row, to_earth)) {
@@ -117,7 +118,7 @@ std::vector<RowPosition> row_positions(const Orchard& orchard, Day as_of, Findin
                 continue;
             }
             position.at = *at;
-            const Spot spot{row.block, row.name, position.position};
+            const SpotInRow spot{row.block, row.name, position.position};
             if (const auto tree = standing.find(spot); tree != standing.end()) {
                 occupy(position, *tree->second, row, {as_of, to_earth}, findings);
             }

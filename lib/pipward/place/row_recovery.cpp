@@ -291,10 +291,10 @@ double bearing_of(const Recovery& recovery) {
 
 Finding no_common_edge() {
     return told(Level::warning,
-                say("The rows do not begin at a common edge, or are too few to show "
-                    "one: where first trees are missing the numbers cannot be known."),
-                say("Count each row from its first tree with begin first_tree, or lay "
-                    "the rows with row-lay first."));
+                say("The rows do not begin at a common edge, or are too few to show one: where first trees "
+                    "are missing the numbers cannot be known."),
+                say("Count each row from its first tree with begin first_tree, or lay the rows with row-lay "
+                    "first."));
 }
 
 Found recovered(std::span<const LonLat> trees, const RecoveryRule& rule) {

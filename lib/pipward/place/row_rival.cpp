@@ -11,7 +11,7 @@ namespace pipward::place::detail {
 namespace {
 
 using std::numbers::pi;
-using Alongs = std::span<const std::vector<double>>;
+using SpanOfAlongs = std::span<const std::vector<double>>;
 
 constexpr double significant = 6;    // standard errors of a coherence without any order
 constexpr double least_share = 0.1;  // of the strongest coherence
@@ -44,7 +44,7 @@ double strength_near(const std::vector<double>& row, double spacing) {
 }
 
 /// Over all rows: sum of n R^2 less what chance gives, as a share of what perfect order gives.
-double coherence(Alongs rows, double frequency) {
+double coherence(SpanOfAlongs rows, double frequency) {
     double sum = 0;
     double trees = 0;
     for (const auto& row : rows) {
@@ -64,7 +64,8 @@ bool is_explained(double frequency, double by, double blur) {
     return false;
 }
 
-std::optional<double> rival_of(Alongs rows, std::span<const double> spacings, double least, double most) {
+std::optional<double> rival_of(SpanOfAlongs rows, std::span<const double> spacings, double least,
+                               double most) {
     double longest = 1;
     double pairs = 0;
     double strongest = 0;
@@ -90,7 +91,7 @@ std::optional<double> rival_of(Alongs rows, std::span<const double> spacings, do
 }
 
 /// The even positions of a part of the rows tell which spacings there are.
-std::vector<std::vector<double>> some_of(Alongs rows) {
+std::vector<std::vector<double>> some_of(SpanOfAlongs rows) {
     std::vector<std::vector<double>> some;
     std::size_t points = 0;
     const auto trees = std::max<std::size_t>(rows.size(), 1);
@@ -146,7 +147,7 @@ ChosenSpacing chosen(const std::vector<double>& row, double spacing, std::span<c
 
 }  // namespace
 
-std::vector<ChosenSpacing> choose_spacings(Alongs along, std::span<const double> spacings, double least,
+std::vector<ChosenSpacing> choose_spacings(SpanOfAlongs along, std::span<const double> spacings, double least,
                                            double most) {
     auto candidates = shared(spacings);
     const auto some = some_of(along);

@@ -20,7 +20,7 @@ constexpr double soft_rows = 0.22;    // and in row distances: what is less
 constexpr double in_line = 0.35;      // across: ridge points of one row,
 constexpr double in_line_rows = 0.2;  // and in row distances
 constexpr double next_within = 4;     // along: the next tree of a row
-constexpr double longest_gap = 14;    // along: a row goes on beyond
+constexpr double longest_leap = 14;   // along: a row goes on beyond
 constexpr double beside_along = 2.5;  // along: trees beside one another
 constexpr double beside_from = 0.6;   // across: nearer it is the same row
 constexpr std::size_t fewest = 4;     // trees of a row
@@ -170,7 +170,7 @@ void join_over_gaps(const Ridges& ridges, Groups& groups) {
         const double along = dot(way, ahead);
         const double across = std::abs(dot(way, right_of(ahead)));
         const bool goes_on =
-            along > 0 && along < longest_gap * ridges.step && across < ridges.in_line + 0.03 * along;
+            along > 0 && along < longest_leap * ridges.step && across < ridges.in_line + 0.03 * along;
         return goes_on ? along : 1e300;
     };
     std::vector<std::size_t> after(stretches.size(), stretches.size());

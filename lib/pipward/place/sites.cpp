@@ -8,8 +8,6 @@
 namespace pipward::place::detail {
 namespace {
 
-constexpr double metres_a_degree = 111'320;  // of latitude, about
-
 /// A cell of a net of parallels and of meridians that draw together with the latitude.
 struct Cell {
     int south = 0;
@@ -43,7 +41,7 @@ class Net {
   private:
     double width(int south) const {
         constexpr double narrowest = 0.01;  // near the poles
-        const double latitude = (south + 0.5) * step_ * 3.14159265358979 / 180;
+        const double latitude = radians((south + 0.5) * step_);
         return step_ / std::max(narrowest, std::cos(latitude));
     }
     int west_in(int south, double lon) const { return static_cast<int>(std::floor(lon / width(south))); }

@@ -7,17 +7,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "pipward/place/detail/proj_context.h"
 #include "pipward/place/earth.h"
 
 namespace pipward::place {
 namespace {
 
-struct ContextCloser {
-    void operator()(PJ_CONTEXT* context) const { proj_context_destroy(context); }
-};
-struct ProjectionCloser {
-    void operator()(PJ* projection) const { proj_destroy(projection); }
-};
 struct ListCloser {
     void operator()(PJ_OBJ_LIST* list) const { proj_list_destroy(list); }
 };
@@ -26,27 +21,22 @@ struct FactoryCloser {
         proj_operation_factory_context_destroy(factory);
     }
 };
-using Context = std::unique_ptr<PJ_CONTEXT, ContextCloser>;
-using Handle = std::unique_ptr<PJ, ProjectionCloser>;
+using detail::Context;
+using detail::ProjectionHandle;
+using detail::quiet_context;
 using List = std::unique_ptr<PJ_OBJ_LIST, ListCloser>;
 using Factory = std::unique_ptr<PJ_OPERATION_FACTORY_CONTEXT, FactoryCloser>;
 
-Context quiet_context() {
-    Context context(proj_context_create());
-    proj_log_level(context.get(), PJ_LOG_NONE);
-    return context;
-}
-
-struct Box {
+struct Reach {
     double west = 180;
     double south = 90;
     double east = -180;
     double north = -90;
 };
 
-Box box_around(const std::string& crs, std::span<const MapPoint> points) {
+Reach box_around(const std::string& crs, std::span<const MapPoint> points) {
     const ToEarth to_earth(crs);
-    Box box;
+    Reach box;
     for (const auto& point : points) {
         if (const auto place = to_earth(point)) {
             box.west = std::min(box.west, place->lon);
@@ -59,7 +49,7 @@ Box box_around(const std::string& crs, std::span<const MapPoint> points) {
 }
 
 /// The ways from one system to the other, the best first; those that need a file we lack only if `all`.
-List ways(PJ_CONTEXT* context, const PJ* from, const PJ* to, const Box& box, bool all) {
+List ways(PJ_CONTEXT* context, const PJ* from, const PJ* to, const Reach& box, bool all) {
     const Factory factory(proj_create_operation_factory_context(context, nullptr));
     if (box.west <= box.east) {
         proj_operation_factory_context_set_area_of_interest(context, factory.get(), box.west, box.south,
@@ -73,9 +63,9 @@ List ways(PJ_CONTEXT* context, const PJ* from, const PJ* to, const Box& box, boo
     return List(proj_create_operations(context, from, to, factory.get()));
 }
 
-Handle first_of(PJ_CONTEXT* context, const List& list) {
+ProjectionHandle first_of(PJ_CONTEXT* context, const List& list) {
     const bool any = list != nullptr && proj_list_get_count(list.get()) > 0;
-    return any ? Handle(proj_list_get(context, list.get(), 0)) : nullptr;
+    return any ? ProjectionHandle(proj_list_get(context, list.get(), 0)) : nullptr;
 }
 
 std::optional<Metres> accuracy_of(PJ_CONTEXT* context, const PJ* way) {
@@ -117,7 +107,7 @@ void add_missed(PJ_CONTEXT* context, const PJ* best, TransformationFacts& facts)
 
 struct Transformation::Parts {
     Context context = quiet_context();
-    Handle way{};
+    ProjectionHandle way{};
     bool same = false;
     TransformationFacts facts{};
 };
@@ -126,8 +116,8 @@ Transformation::Transformation(const std::string& from, const std::string& to,
                                std::span<const MapPoint> around)
     : parts_(std::make_unique<Parts>()) {
     auto* context = parts_->context.get();
-    const Handle source(proj_create(context, from.c_str()));
-    const Handle target(proj_create(context, to.c_str()));
+    const ProjectionHandle source(proj_create(context, from.c_str()));
+    const ProjectionHandle target(proj_create(context, to.c_str()));
     if (!source || !target) {
         return;
     }
@@ -172,7 +162,7 @@ const TransformationFacts& Transformation::facts() const {
 
 std::string system_name(const std::string& crs) {
     const auto context = quiet_context();
-    const Handle system(proj_create(context.get(), crs.c_str()));
+    const ProjectionHandle system(proj_create(context.get(), crs.c_str()));
     if (!system || proj_is_crs(system.get()) == 0) {
         return {};
     }
@@ -184,7 +174,7 @@ std::string system_name(const std::string& crs) {
 
 bool has_ellipsoidal_heights(const std::string& crs) {
     const auto context = quiet_context();
-    const Handle system(proj_create(context.get(), crs.c_str()));
+    const ProjectionHandle system(proj_create(context.get(), crs.c_str()));
     return system != nullptr && proj_get_type(system.get()) == PJ_TYPE_GEOGRAPHIC_3D_CRS;
 }
 

@@ -7,13 +7,10 @@
 #include "pipward/record/presence.h"
 #include "pipward/value/complaint.h"
 #include "pipward/value/listed_names.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::place {
 namespace {
-
-bool is_blank(std::string_view text) {
-    return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
-}
 
 bool is_listed(const std::optional<std::string>& name, const std::string& names) {
     const auto listed = listed_names(names);

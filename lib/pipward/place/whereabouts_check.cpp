@@ -16,11 +16,7 @@ namespace {
 constexpr double far_away = 50'000;
 constexpr std::size_t enough = 200;  // trees, evenly spread through the book
 
-std::string shown(const MapPoint& point) {
-    return fmt::format("{} {}", point.x, point.y);
-}
-
-bool looks_like_degrees(const MapPoint& point) {
+bool may_be_degrees(const MapPoint& point) {
     return std::abs(point.x) <= 180 && std::abs(point.y) <= 180 && (point.x != 0 || point.y != 0);
 }
 
@@ -32,7 +28,7 @@ bool is_near(const std::optional<LonLat>& place, std::span<const LonLat> known) 
 
 Finding wrong(Level level, const MapPoint& point, const std::string& field, Sentence message,
               Sentence remedy) {
-    return {level, {}, {}, field, shown(point), std::move(message), std::move(remedy)};
+    return {level, {}, {}, field, coordinates_text(point), std::move(message), std::move(remedy)};
 }
 
 std::optional<Finding> told(const PlaceJudge& judge, const MapPoint& point, const std::string& crs,
@@ -70,18 +66,15 @@ std::pair<Sentence, Sentence> words_of_outside(const LonLat& place, const std::s
                 "coordinate system, {}.",
                 place.lat, place.lon, system_name(book_crs)),
             say("Check the coordinates and their system. If they are right, make a book with book-new in a "
-                "system for that "
-                "area.")};
+                "system for that area.")};
 }
 
 Sentence PlaceJudge::words_of_exchange() const {
     if (known_.empty()) {
         return in_degrees() ? say("Latitude and longitude are swapped: the other way round it lies in the "
-                                  "area of use of the "
-                                  "book's coordinate system.")
+                                  "area of use of the book's coordinate system.")
                             : say("Easting and northing are swapped: the other way round it lies in the area "
-                                  "of use of the "
-                                  "book's coordinate system.");
+                                  "of use of the book's coordinate system.");
     }
     return in_degrees() ? say("Latitude and longitude are swapped: the other way round it lies among the "
                               "book's locations.")
@@ -116,7 +109,7 @@ std::vector<MapPoint> places_in(const Orchard& orchard) {
 }
 
 PlaceDoubt PlaceJudge::operator()(const MapPoint& point) const {
-    if (!to_earth_.from_degrees() && looks_like_degrees(point)) {
+    if (!to_earth_.from_degrees() && may_be_degrees(point)) {
         return PlaceDoubt::degrees;
     }
     const auto place = to_earth_(point);

@@ -43,6 +43,10 @@ std::string per_cent(double share) {
     if (share < 1 && hundredths >= 99.5) {
         return ">99 %";
     }
+    // Kinship is counted in halves of halves: half sibs share 12.5 %, not 12.
+    if (std::round(share * 16) == share * 16) {
+        return fmt::format("{:.4g} %", hundredths);
+    }
     const bool is_small = std::abs(hundredths) < 9.95 && std::round(hundredths) != hundredths;
     return fmt::format("{:.{}f} %", hundredths, is_small ? 1 : 0);
 }

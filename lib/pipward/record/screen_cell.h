@@ -12,7 +12,8 @@ namespace pipward::record {
 /// Whether the column holds parts of a whole, 0 to 1 or per cent: by its unit.
 bool is_part_of_whole(const Column& column);
 
-/// "96 %", below ten per cent with a decimal ("3.1 %"); "<0.1 %" and ">99 %" rather than a false none or all.
+/// "96 %", below ten per cent with a decimal ("3.1 %"), sixteenths in full ("12.5 %", "6.25 %"); "<0.1 %" and
+/// ">99 %" rather than a false none or all.
 std::string per_cent(double share);
 
 /// Unknown is "-". A text stays one line whatever it holds: line ends become blanks, control characters and

@@ -262,7 +262,10 @@ std::string screen_table(const Table& plain, const TableView& view, const Screen
     }
     const auto parts = parts_of(table, view, extent);
     const auto texts = texts_of(table, screen);
-    const auto sizes = fitted(table, texts, parts.beside, screen.width);
+    auto sizes = fitted(table, texts, parts.beside, screen.width);
+    if (view.in_order) {
+        std::ranges::sort(sizes, {}, &Sized::column);
+    }
     const auto rest = extent == Extent::whole ? without(parts.beside, sizes) : Indices{};
     text += said_once(texts, parts, screen.width);
     for (const auto& line : lines_of(table, sizes, texts.heads, true)) {

@@ -40,7 +40,7 @@ std::string csv_text(const Cell& cell) {
 }
 
 /// Longer than any sentence of ours; a note pasted into a name must not bury the table.
-constexpr std::size_t longest_cell = 800;
+constexpr std::size_t longest_plain_cell = 800;
 
 std::string terminal_cell(const Column& column, const Cell& cell) {
     if (std::holds_alternative<std::monostate>(cell)) {
@@ -49,7 +49,7 @@ std::string terminal_cell(const Column& column, const Cell& cell) {
     if (const auto* number = std::get_if<double>(&cell)) {
         return short_number(*number);
     }
-    return one_line(to_plain_text(column, cell), longest_cell);
+    return one_line(to_plain_text(column, cell), longest_plain_cell);
 }
 
 char lower(char c) {

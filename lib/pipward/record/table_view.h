@@ -14,6 +14,7 @@ struct TableView {
     std::vector<std::string> first{};  ///< weightiest first, and so shown; empty: all, in their order
     std::vector<std::string> below{};  ///< long texts, which stand under their row
     std::vector<std::string> once{};   ///< alike in all rows: said once above them
+    bool in_order = false;             ///< those of `first` that have room stand as in the table
     bool behind = false;               ///< tells how a result came about, not the result
 };
 

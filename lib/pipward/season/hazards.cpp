@@ -12,8 +12,7 @@ std::vector<Caution> all_cautions() {
     return {
         {Hazard::seeds, say("Seeds are poisonous."),
          say("Apple seed holds 1 to 4 mg of amygdalin a gram, which gives off cyanide when crushed or "
-             "chewed; "
-             "pear seed holds it too. Never eat or grind it; keep it from children and animals.")},
+             "chewed; pear seed holds it too. Never eat or grind it; keep it from children and animals.")},
         {Hazard::peroxide, say("Hydrogen peroxide."),
          say("3 % at most, gloves and goggles, a dark bottle that can vent; never with bleach, vinegar or "
              "metals. Stronger is for trained users.")},

@@ -10,7 +10,6 @@ namespace {
 
 // A count that chance alone explains more rarely than this is told as a sign.
 constexpr double rare = 0.01;
-constexpr double certain = 1 - 1e-9;
 
 std::string percent(double share) {
     return fmt::format("{:.3g} %", 100 * share);

@@ -14,6 +14,9 @@
 /// What alleles and worked crosses tell, collected once and told row by row.
 namespace pipward::seed {
 
+/// A sum of shares or chances (0..1) from here on is the whole but for rounding.
+constexpr double certain = 1 - 1e-9;
+
 /// All that is known of the alleles and of the crosses that were worked.
 struct Evidence {
     const Orchard& orchard;        ///< lent; it must outlive the evidence

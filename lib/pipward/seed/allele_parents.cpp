@@ -4,8 +4,6 @@
 namespace pipward::seed {
 namespace {
 
-constexpr double certain = 1 - 1e-9;
-
 // Of a parent by name; of a blend all that its members have, nothing where one of them is not known.
 std::optional<lineage::SAlleles> parent_alleles(const Evidence& evidence,
                                                 const std::vector<lineage::ParentShare>& parents) {

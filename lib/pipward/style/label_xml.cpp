@@ -10,10 +10,6 @@ namespace {
 constexpr int place_horizontal_in_area = 4;
 constexpr int place_ordered_around_point = 6;
 
-std::string colour(const Ink& ink) {
-    return fmt::format("{},{},{},{}", ink.red, ink.green, ink.blue, ink.opacity);
-}
-
 void write_text_style(pugi::xml_node settings, const LabelLook& look) {
     const auto style = xml::child(settings, "text-style");
     xml::set(style, "fieldName", look.expression);
@@ -21,7 +17,7 @@ void write_text_style(pugi::xml_node settings, const LabelLook& look) {
     xml::set(style, "fontSize", xml::number(look.points));
     xml::set(style, "fontSizeUnit", "Point");
     xml::set(style, "fontWeight", look.bold ? "75" : "50");
-    xml::set(style, "textColor", colour(look.ink));
+    xml::set(style, "textColor", colour_text(look.ink));
     xml::set(style, "textOpacity", "1");
     xml::set(style, "multilineHeight", "1");
     const auto buffer = xml::child(style, "text-buffer");

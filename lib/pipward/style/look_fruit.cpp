@@ -11,7 +11,7 @@ namespace {
 // Below its tree: bloom and work stand above and beside it.
 constexpr double below_tree_mm = -2.2;
 
-RuleLook rule(std::string words, std::string_view state, MarkerShape shape, const Ink& fill) {
+RuleLook state_rule(std::string words, std::string_view state, MarkerShape shape, const Ink& fill) {
     return {std::move(words), fmt::format("\"state\" = '{}'", state),
             MarkerLook{.shape = shape,
                        .fill = fill,
@@ -26,12 +26,13 @@ RuleLook rule(std::string words, std::string_view state, MarkerShape shape, cons
 }  // namespace
 
 void style_first_fruiting(LayerStyle& layer, const Wording& wording) {
-    layer.rules = {rule(say("Should fruit this year").in(wording), "due", MarkerShape::star, ink::vermilion),
-                   rule(say("Fruit was expected").in(wording), "waiting", MarkerShape::triangle, ink::orange),
-                   rule(say("Longer than most").in(wording), "overdue", MarkerShape::cross, ink::grey),
-                   rule(say("May fruit").in(wording), "possible", MarkerShape::diamond, ink::yellow),
-                   rule(say("Too young").in(wording), "young", MarkerShape::circle, ink::white),
-                   rule(say("Has bloomed").in(wording), "bloomed", MarkerShape::square, ink::green)};
+    layer.rules = {
+        state_rule(say("Should fruit this year").in(wording), "due", MarkerShape::star, ink::vermilion),
+        state_rule(say("Fruit was expected").in(wording), "waiting", MarkerShape::triangle, ink::orange),
+        state_rule(say("Longer than most").in(wording), "overdue", MarkerShape::cross, ink::grey),
+        state_rule(say("May fruit").in(wording), "possible", MarkerShape::diamond, ink::yellow),
+        state_rule(say("Too young").in(wording), "young", MarkerShape::circle, ink::white),
+        state_rule(say("Has bloomed").in(wording), "bloomed", MarkerShape::square, ink::green)};
     layer.map_tip = joined({verbatim("<b>"), tip(column("tree")), verbatim("</b><br>"),
                             say("sown {}, fruit expected {} ({} to {})", tip(column("sown")),
                                 tip(column("expected")), tip(column("earliest")), tip(column("latest")))},

@@ -9,7 +9,7 @@ namespace pipward::style::detail {
 namespace {
 
 // Smaller than the trees, which stand on most of them.
-RuleLook rule(std::string words, std::string when, MarkerShape shape, const Ink& fill) {
+RuleLook row_rule(std::string words, std::string when, MarkerShape shape, const Ink& fill) {
     return {std::move(words), std::move(when),
             MarkerLook{.shape = shape,
                        .fill = fill,
@@ -36,9 +36,9 @@ void label_at(LayerStyle& layer, std::string expression) {
 
 void style_positions(LayerStyle& layer, const Wording& wording) {
     layer.rules = {
-        rule(say("Vacant").in(wording), "\"state\" = 'vacant'", MarkerShape::circle, ink::white),
-        rule(say("Reserved").in(wording), "\"state\" = 'reserved'", MarkerShape::triangle, ink::yellow),
-        rule(say("Taken").in(wording), "\"state\" = 'taken'", MarkerShape::square, ink::grey)};
+        row_rule(say("Vacant").in(wording), "\"state\" = 'vacant'", MarkerShape::circle, ink::white),
+        row_rule(say("Reserved").in(wording), "\"state\" = 'reserved'", MarkerShape::triangle, ink::yellow),
+        row_rule(say("Taken").in(wording), "\"state\" = 'taken'", MarkerShape::square, ink::grey)};
     label_at(layer, "\"position\"");
     const auto state = code_words("state", {say("vacant"), say("reserved"), say("taken")}, wording);
     layer.map_tip = fmt::format("<b>[% \"address\" %]</b><br>[% {} %]", state);
@@ -46,8 +46,8 @@ void style_positions(LayerStyle& layer, const Wording& wording) {
 
 void style_tree_numbers(LayerStyle& layer, const Wording& wording) {
     layer.rules = {
-        rule(say("Decided").in(wording), "\"decided\"", MarkerShape::square, ink::sky_blue),
-        rule(say("Left open").in(wording), "NOT \"decided\"", MarkerShape::diamond, ink::vermilion)};
+        row_rule(say("Decided").in(wording), "\"decided\"", MarkerShape::square, ink::sky_blue),
+        row_rule(say("Left open").in(wording), "NOT \"decided\"", MarkerShape::diamond, ink::vermilion)};
     label_at(layer, R"("row" || '-' || "position")");
     const auto why = fmt::format("coalesce(\"reason\", {})", phrase(say("decided"), wording));
     layer.map_tip =

@@ -7,10 +7,6 @@
 namespace pipward::style::detail {
 namespace {
 
-std::string colour(const Ink& ink) {
-    return fmt::format("{},{},{},{}", ink.red, ink.green, ink.blue, ink.opacity);
-}
-
 const char* shape_name(MarkerShape shape) {
     switch (shape) {
         case MarkerShape::square:
@@ -84,8 +80,8 @@ struct SymbolWriter {
         const auto layer = add_symbol_layer(symbol, "SimpleMarker");
         const auto map = xml::option_map(layer);
         xml::option(map, "name", shape_name(look.shape));
-        xml::option(map, "color", colour(look.fill));
-        xml::option(map, "outline_color", colour(look.edge));
+        xml::option(map, "color", colour_text(look.fill));
+        xml::option(map, "outline_color", colour_text(look.edge));
         xml::option(map, "outline_style", "solid");
         xml::option(map, "outline_width", xml::number(look.edge_width.metres));
         xml::option(map, "outline_width_unit", growing_unit);
@@ -104,7 +100,7 @@ struct SymbolWriter {
     void operator()(const LineLook& look) const {
         const auto symbol = add_symbol(parent, name, "line");
         const auto map = xml::option_map(add_symbol_layer(symbol, "SimpleLine"));
-        xml::option(map, "line_color", colour(look.ink));
+        xml::option(map, "line_color", colour_text(look.ink));
         xml::option(map, "line_style", "solid");
         xml::option(map, "line_width", xml::number(look.width_mm));
         xml::option(map, "line_width_unit", "MM");
@@ -117,9 +113,9 @@ struct SymbolWriter {
     void operator()(const AreaLook& look) const {
         const auto symbol = add_symbol(parent, name, "fill");
         const auto map = xml::option_map(add_symbol_layer(symbol, "SimpleFill"));
-        xml::option(map, "color", colour(look.fill));
+        xml::option(map, "color", colour_text(look.fill));
         xml::option(map, "style", "solid");
-        xml::option(map, "outline_color", colour(look.edge));
+        xml::option(map, "outline_color", colour_text(look.edge));
         xml::option(map, "outline_style", "solid");
         xml::option(map, "outline_width", xml::number(look.edge_mm));
         xml::option(map, "outline_width_unit", "MM");
@@ -154,8 +150,8 @@ struct SymbolWriter {
         const auto head = add_symbol(layer, "@" + name + "@1", "marker");
         const auto head_map = xml::option_map(add_symbol_layer(head, "SimpleMarker"));
         xml::option(head_map, "name", "filled_arrowhead");
-        xml::option(head_map, "color", colour(look.ink));
-        xml::option(head_map, "outline_color", colour(look.ink));
+        xml::option(head_map, "color", colour_text(look.ink));
+        xml::option(head_map, "outline_color", colour_text(look.ink));
         xml::option(head_map, "outline_style", "no");
         xml::option(head_map, "size", "2.4");
         xml::option(head_map, "size_unit", "MM");
@@ -182,6 +178,10 @@ pugi::xml_node add_renderer(pugi::xml_node layer, const char* type, const std::s
 }
 
 }  // namespace
+
+std::string colour_text(const Ink& ink) {
+    return fmt::format("{},{},{},{}", ink.red, ink.green, ink.blue, ink.opacity);
+}
 
 void write_renderer(pugi::xml_node layer, const LayerStyle& style) {
     if (style.rules.empty()) {

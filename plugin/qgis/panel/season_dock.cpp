@@ -23,7 +23,7 @@ namespace pipward::desktop {
 namespace {
 
 // Around the trees, so that rows and neighbours can be seen.
-constexpr double margin = 1.4;
+constexpr double room_around = 1.4;
 constexpr double least_span_metres = 25;
 // More would be one blot, and long to draw.
 constexpr int most_flashes = 500;
@@ -64,7 +64,7 @@ void show_trees(QgisInterface& desktop, const std::vector<TreePlace>& trees, con
     const QgsCoordinateTransform to_map(of_trees, canvas->mapSettings().destinationCrs(),
                                         QgsProject::instance());
     QgsRectangle extent = to_map.transformBoundingBox(around(trees));
-    extent.scale(margin);
+    extent.scale(room_around);
     if (!of_trees.isGeographic() && extent.width() < least_span_metres) {
         extent = QgsRectangle::fromCenterAndSize(extent.center(), least_span_metres, least_span_metres);
     }

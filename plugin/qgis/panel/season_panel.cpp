@@ -28,12 +28,6 @@
 namespace pipward::desktop {
 namespace {
 
-const Table* find_table(const operation::Outcome& outcome, std::string_view name) {
-    const auto found =
-        std::ranges::find_if(outcome.tables, [&](const Table& table) { return table.shape.name == name; });
-    return found == outcome.tables.end() ? nullptr : &*found;
-}
-
 bool is_on_server(const QString& book) {
     return book.startsWith(QStringLiteral("PG:"));
 }
@@ -148,10 +142,6 @@ void SeasonPanel::mark_day(const QDate& day) {
 }
 
 void SeasonPanel::take_book(const QString& path) {
-    if (path == shown_) {
-        return;
-    }
-    shown_ = path;
     show_season({});
     const bool is_there = QFileInfo(path).isFile();
     summary_->setText(is_there || path.isEmpty() || is_on_server(path)
@@ -169,7 +159,7 @@ void SeasonPanel::show_stored(const QString& path) {
     const auto season = std::make_shared<SeasonView>();
     auto* task = new BookTask(tr("Reading the book"), [season, path] { *season = stored_season(path); });
     connect(task, &BookTask::done, this, [this, season, path] {
-        if (path == shown_ && running_ == nullptr && !season->bars.empty()) {
+        if (path == book() && running_ == nullptr && chart_->bars().empty() && !season->bars.empty()) {
             show_season(*season);
             summary_->setText(tr("The plan in the book, as of %1.").arg(short_day(season->as_of)));
         }
@@ -209,7 +199,6 @@ void SeasonPanel::refresh() {
         return;
     }
     remember_book(book);
-    shown_ = book;
     const bool kept = !form().contains("keep");
     const auto season = std::make_shared<SeasonView>();
     running_ = new OperationTask(
@@ -219,7 +208,9 @@ void SeasonPanel::refresh() {
     connect(running_, &OperationTask::done, this, [this, book, season, kept] {
         running_ = nullptr;
         set_busy(false);
-        show_season(*season);
+        if (book == this->book()) {
+            show_season(*season);
+        }
         if (kept) {
             emit planned(book);
         } else {

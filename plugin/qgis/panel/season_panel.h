@@ -68,7 +68,6 @@ class SeasonPanel : public QWidget {
     QHash<QString, TreePlace> places_;
     QString crs_;
     OperationTask* running_ = nullptr;
-    QString shown_;  ///< the book whose plan is shown or being read
     QPushButton* play_ = nullptr;
 };
 

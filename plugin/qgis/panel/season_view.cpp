@@ -17,12 +17,6 @@ Table taken(operation::Outcome& plan, std::string_view name) {
     return found == plan.tables.end() ? Table{} : std::move(*found);
 }
 
-const Table* find_table(const operation::Outcome& plan, std::string_view name) {
-    const auto found =
-        std::ranges::find_if(plan.tables, [&](const Table& table) { return table.shape.name == name; });
-    return found == plan.tables.end() ? nullptr : &*found;
-}
-
 void add_places(SeasonView& season, const TableView& windows) {
     for (std::size_t row = 0; row < windows.size(); ++row) {
         if (const auto& at = windows.at(row)) {
@@ -33,6 +27,12 @@ void add_places(SeasonView& season, const TableView& windows) {
 }
 
 }  // namespace
+
+const Table* find_table(const operation::Outcome& outcome, std::string_view name) {
+    const auto found =
+        std::ranges::find_if(outcome.tables, [&](const Table& table) { return table.shape.name == name; });
+    return found == outcome.tables.end() ? nullptr : &*found;
+}
 
 SeasonView make_season_view(operation::Outcome plan) {
     SeasonView season;

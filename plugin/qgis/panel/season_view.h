@@ -4,6 +4,7 @@
 #include <QDate>
 #include <QHash>
 #include <QString>
+#include <string_view>
 #include <vector>
 
 #include "panel/bloom_bar.h"
@@ -27,6 +28,9 @@ struct SeasonView {
     QString crs;                       ///< of the places
     operation::Outcome rest;           ///< without the windows, which are in the bars and places
 };
+
+/// Null where the outcome has no such table.
+const Table* find_table(const operation::Outcome& outcome, std::string_view name);
 
 SeasonView make_season_view(operation::Outcome plan);
 

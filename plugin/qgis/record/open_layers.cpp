@@ -6,18 +6,12 @@
 #include <qgsvectordataprovider.h>
 #include <qgsvectorlayer.h>
 
-#include <QFileInfo>
-
+#include "find/book_layer.h"
 #include "record/record_desk.h"
 #include "text.h"
 
 namespace pipward::desktop {
 namespace {
-
-// Only the name is looked at: opening the file here would let go of the database's locks.
-bool same_file(const QString& a, const QString& b) {
-    return QFileInfo(a).canonicalFilePath() == QFileInfo(b).canonicalFilePath();
-}
 
 /// Edits that are kept in one open transaction hold the whole book.
 bool holds_the_book(const QgsVectorLayer& layer) {
@@ -43,7 +37,8 @@ QgsVectorLayer* tree_layer(QgsMapLayer* layer) {
 QString held_by_edits(const QString& book, const std::string& table) {
     for (auto* layer : QgsProject::instance()->mapLayers()) {
         const auto* vector = qobject_cast<const QgsVectorLayer*>(layer);
-        if (vector == nullptr || !vector->isEditable() || !same_file(book_layer(*vector).book, book)) {
+        if (vector == nullptr || !vector->isEditable() ||
+            plain_book(book_layer(*vector).book) != plain_book(book)) {
             continue;
         }
         if (book_layer(*vector).table == to_qt(table) || holds_the_book(*vector)) {

@@ -10,10 +10,10 @@
 #include <qgsvectorlayer.h>
 #include <qgsvertexmarker.h>
 
-#include <QFileInfo>
 #include <algorithm>
 
 #include "current_book.h"
+#include "find/book_layer.h"
 #include "record/open_layers.h"
 
 namespace pipward::desktop {
@@ -33,17 +33,12 @@ std::vector<QgsVectorLayer*> shown_trees(const QgsMapCanvas& canvas) {
     return layers;
 }
 
-bool is_of(const QgsVectorLayer& layer, const QString& book) {
-    const QString file = QFileInfo(book).canonicalFilePath();
-    return !file.isEmpty() && QFileInfo(book_layer(layer).book).canonicalFilePath() == file;
-}
-
 // Where trees of two books lie on each other, those of the book at work are meant, whichever lies above.
 std::vector<QgsVectorLayer*> meant_trees(const QgsMapCanvas& canvas) {
     auto layers = shown_trees(canvas);
-    const QString book = current_book();
+    const QString book = plain_book(current_book());
     const auto others = std::ranges::stable_partition(
-        layers, [&](const QgsVectorLayer* layer) { return is_of(*layer, book); });
+        layers, [&](const QgsVectorLayer* layer) { return plain_book(book_layer(*layer).book) == book; });
     if (others.begin() != layers.begin()) {
         layers.erase(others.begin(), layers.end());
     }

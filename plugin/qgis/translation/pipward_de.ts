@@ -10539,10 +10539,6 @@
         <translation>Samen der Kreuzung {} stratifizieren</translation>
     </message>
     <message>
-        <source>Writes the season&apos;s work and the seed work into a calendar file that any calendar can read: collecting pollen, bagging, pollinating, harvest, stratification, sowing, each with its span of days. Read again after a new plan, it moves the existing entries.</source>
-        <translation>Schreibt die Arbeiten der Saison und am Saatgut in eine Kalenderdatei, die jeder Kalender liest: Pollen sammeln, Eintüten, Bestäuben, Ernte, Stratifikation, Säen, jede mit ihrer Spanne von Tagen. Nach einem neuen Plan wieder eingelesen, verschiebt sie die vorhandenen Einträge.</translation>
-    </message>
-    <message>
         <source>Reading the layer</source>
         <translation>Layer wird gelesen</translation>
     </message>
@@ -13903,8 +13899,8 @@
         <translation>kein Allel der Mutter</translation>
     </message>
     <message>
-        <source>nobody</source>
-        <translation>keinem</translation>
+        <source>none of them</source>
+        <translation>keinem davon</translation>
     </message>
     <message>
         <source>not filled in</source>
@@ -16293,6 +16289,38 @@
     <message>
         <source>{} was copied to {}: {} tables with {} rows, read back and found whole.</source>
         <translation>{} wurde nach {} kopiert: {} Tabellen mit {} Zeilen, zurückgelesen und vollständig gefunden.</translation>
+    </message>
+    <message>
+        <source>, latitude {}, longitude {}</source>
+        <translation>, Breite {}, Länge {}</translation>
+    </message>
+    <message>
+        <source>1 label of {:g} x {:g} mm.</source>
+        <translation>1 Etikett zu {} × {} mm.</translation>
+    </message>
+    <message>
+        <source>Calendar made before</source>
+        <translation>Früher erstellter Kalender</translation>
+    </message>
+    <message>
+        <source>Name the file that field-calendar made before.</source>
+        <translation>Bitte die Datei angeben, die field-calendar früher erstellt hat.</translation>
+    </message>
+    <message>
+        <source>The file is no calendar (RFC 5545).</source>
+        <translation>Die Datei ist kein Kalender (RFC 5545).</translation>
+    </message>
+    <message>
+        <source>The file that was made before and is in your calendar: what was told there and is no longer to be done is cancelled.</source>
+        <translation>Die Datei, die früher erstellt wurde und in Ihrem Kalender steht: Was dort angekündigt wurde und nicht mehr zu tun ist, wird abgesagt.</translation>
+    </message>
+    <message>
+        <source>Writes the season&apos;s work and the seed work into a calendar file that any calendar can read: collecting pollen, bagging, pollinating, harvest, stratification, sowing, each with its span of days. Read again after a new plan, it moves the existing entries; with the file made before it cancels those that are gone.</source>
+        <translation>Schreibt die Arbeiten der Saison und am Saatgut in eine Kalenderdatei, die jeder Kalender liest: Pollen sammeln, Eintüten, Bestäuben, Ernte, Stratifikation, Säen, jede mit ihrer Spanne von Tagen. Nach einem neuen Plan wieder eingelesen, verschiebt sie die vorhandenen Einträge; mit der früher erstellten Datei sagt sie ab, was entfallen ist.</translation>
+    </message>
+    <message>
+        <source>{} that were in it before are cancelled.</source>
+        <translation>{} frühere Einträge werden abgesagt.</translation>
     </message>
 </context>
 </TS>

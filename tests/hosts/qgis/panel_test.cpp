@@ -55,15 +55,15 @@ const Table& table(const operation::Outcome& outcome, const std::string& name) {
     return *std::ranges::find_if(outcome.tables, [&](const Table& t) { return t.shape.name == name; });
 }
 
-struct Book {
+struct PanelBook {
     QTemporaryDir folder;
     QString path = folder.filePath(QStringLiteral("book.gpkg"));
 
-    Book() { QFile::copy(to_qt(testing::sample_book()), path); }
+    PanelBook() { QFile::copy(to_qt(testing::sample_book()), path); }
 };
 
 TEST(BloomBars, PutParentsOfWantedCrossesFirstThenGoByMedianFullBloom) {
-    const Book book;
+    const PanelBook book;
     const auto plan = sample_plan(book.path);
     const auto bars = bloom_bars(table(plan, "bloom_window"), table(plan, "cross_outlook"));
     ASSERT_GT(bars.size(), 14U);
@@ -178,7 +178,7 @@ TEST(BloomChart, MarksTheDayThatTheMapShows) {
 }
 
 TEST(TaskTree, GroupsTheWorkAndTellsWhichTreeIsMeant) {
-    const Book book;
+    const PanelBook book;
     TaskTree tasks;
     tasks.show_tasks(sample_plan(book.path));
     ASSERT_GT(tasks.topLevelItemCount(), 0);
@@ -193,7 +193,7 @@ TEST(TaskTree, GroupsTheWorkAndTellsWhichTreeIsMeant) {
 }
 
 TEST(SeasonPanel, PlansInTheBackgroundAndShowsWhatCameOut) {
-    const Book book;
+    const PanelBook book;
     SeasonPanel panel;
     panel.set_book(book.path);
     panel.set_as_of(QDate(2026, 3, 20));
@@ -221,7 +221,7 @@ bool shows_bars(const SeasonPanel& panel, bool any) {
 }
 
 TEST(SeasonPanel, ShowsThePlanThatStandsInTheBookAndNoOther) {
-    const Book book;
+    const PanelBook book;
     operation::find_operation("season-plan")
         ->run({{"book", book.path.toStdString()}, {"as-of", "2026-03-20"}}, {});
     SeasonPanel panel;
@@ -258,7 +258,7 @@ void write_file(const QString& path, const QByteArray& content) {
 }
 
 TEST(SeasonPanel, LetsABookBeLookedAtThatMayNotBeWritten) {
-    const Book book;
+    const PanelBook book;
     QFile file(book.path);
     ASSERT_TRUE(file.setPermissions(QFileDevice::ReadOwner));
     if (QFileInfo(book.path).isWritable()) {
@@ -274,7 +274,7 @@ TEST(SeasonPanel, TellsWhatIsWrongWithABookThatIsNotThere) {
 }
 
 TEST(SeasonPanel, TellsWhatIsWrongWithAFileThatIsNoBook) {
-    const Book book;
+    const PanelBook book;
     const QString text = book.folder.filePath(QStringLiteral("letter.gpkg"));
     write_file(text, "Dear breeder,");
     const QString empty = book.folder.filePath(QStringLiteral("empty.gpkg"));
@@ -287,7 +287,7 @@ TEST(SeasonPanel, TellsWhatIsWrongWithAFileThatIsNoBook) {
 }
 
 TEST(SeasonPanel, TellsThatSomebodyElseIsWritingTheBook) {
-    const Book book;
+    const PanelBook book;
     sqlite3* other = nullptr;
     ASSERT_EQ(sqlite3_open(book.path.toUtf8().constData(), &other), SQLITE_OK);
     ASSERT_EQ(sqlite3_exec(other, "BEGIN EXCLUSIVE", nullptr, nullptr, nullptr), SQLITE_OK);
@@ -299,7 +299,7 @@ TEST(SeasonPanel, TellsThatSomebodyElseIsWritingTheBook) {
 }
 
 TEST(SeasonPanel, PlansAgainWithABookThatWasMoved) {
-    const Book book;
+    const PanelBook book;
     EXPECT_TRUE(trouble_with(book.path).isEmpty());
     const QString elsewhere = book.folder.filePath(QStringLiteral("elsewhere.gpkg"));
     ASSERT_TRUE(QFile::rename(book.path, elsewhere));
@@ -308,7 +308,7 @@ TEST(SeasonPanel, PlansAgainWithABookThatWasMoved) {
 }
 
 TEST(SeasonPanel, MayBeClosedWhileItPlans) {
-    const Book book;
+    const PanelBook book;
     auto panel = std::make_unique<SeasonPanel>();
     panel->set_book(book.path);
     panel->set_as_of(QDate(2026, 3, 20));

@@ -45,15 +45,15 @@ QString planned_book() {
 }
 
 /// A planned book under a name that needs care, and a clean project.
-struct Desk {
+struct StyleDesk {
     QTemporaryDir folder;
     QString book = folder.filePath(QStringLiteral("my orchard & more.gpkg"));
 
-    Desk() {
+    StyleDesk() {
         QFile::copy(planned_book(), book);
         operation::style_book(book.toStdString());
     }
-    ~Desk() { QgsProject::instance()->clear(); }
+    ~StyleDesk() { QgsProject::instance()->clear(); }
 
     std::unique_ptr<QgsVectorLayer> layer(const char* table) const {
         return std::make_unique<QgsVectorLayer>(book + QStringLiteral("|layername=") + table,
@@ -79,7 +79,7 @@ QgsVectorLayer* of_map(const char* table) {
 }
 
 TEST(StyledLayer, OpensWithSymbolsAliasesValueListsAndRules) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto trees = desk.layer("tree");
     ASSERT_TRUE(trees->isValid());
     EXPECT_EQ(trees->renderer()->type(), QStringLiteral("RuleRenderer"));
@@ -97,7 +97,7 @@ TEST(StyledLayer, OpensWithSymbolsAliasesValueListsAndRules) {
 }
 
 TEST(StyledLayer, OpensWithoutGeometryToo) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto remarks = desk.layer("bloom_observation");
     EXPECT_EQ(remarks->attributeAlias(remarks->fields().lookupField(QStringLiteral("bbch"))),
               QStringLiteral("BBCH stage"));
@@ -109,7 +109,7 @@ TEST(StyledLayer, OpensWithoutGeometryToo) {
 }
 
 TEST(StyledLayer, ShowsEveryTreeThatBloomsInItsWeek) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto windows = desk.layer("bloom_window");
     auto* root = dynamic_cast<QgsRuleBasedRenderer*>(windows->renderer())->rootRule();
     long long shown = 0;
@@ -125,7 +125,7 @@ TEST(StyledLayer, ShowsEveryTreeThatBloomsInItsWeek) {
 }
 
 TEST(LastingKeeper, PutsBackTheTimesThatADraggedLayerLoses) {
-    const Desk desk;
+    const StyleDesk desk;
     EXPECT_FALSE(is_timed(*added(desk.layer("tree")))) << "the desktop keeps them itself by now";
     const LastingKeeper keeper;
     auto* trees = added(desk.layer("tree"));
@@ -138,7 +138,7 @@ TEST(LastingKeeper, PutsBackTheTimesThatADraggedLayerLoses) {
 }
 
 TEST(LastingKeeper, LeavesALayerOfAProjectAsTheProjectSays) {
-    const Desk desk;
+    const StyleDesk desk;
     const LastingKeeper keeper;
     const QString file = desk.folder.filePath(QStringLiteral("mine.qgs"));
     added(desk.layer("tree"))->temporalProperties()->setIsActive(false);
@@ -148,7 +148,7 @@ TEST(LastingKeeper, LeavesALayerOfAProjectAsTheProjectSays) {
 }
 
 TEST(StoredMap, OpensWithEveryLayerAndRelationWhole) {
-    const Desk desk;
+    const StyleDesk desk;
     auto* project = QgsProject::instance();
     ASSERT_TRUE(project->read(stored_map_address(desk.book))) << project->error().toStdString();
     EXPECT_EQ(project->count(), static_cast<int>(book::look_at_book(desk.book.toStdString()).layers.size()));
@@ -167,7 +167,7 @@ TEST(StoredMap, OpensWithEveryLayerAndRelationWhole) {
 }
 
 TEST(StoredMap, HasItsGroupsInOrder) {
-    const Desk desk;
+    const StyleDesk desk;
     ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(desk.book)));
     QStringList groups;
     for (auto* node : QgsProject::instance()->layerTreeRoot()->children()) {
@@ -178,7 +178,7 @@ TEST(StoredMap, HasItsGroupsInOrder) {
 }
 
 TEST(StoredMap, PicksNamesFromTheOtherTableAndShowsTheRowsThatReferToOne) {
-    const Desk desk;
+    const StyleDesk desk;
     ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(desk.book)));
     EXPECT_EQ(widget(*of_map("tree"), "accession"), QStringLiteral("ValueRelation"));
     EXPECT_EQ(widget(*of_map("pollination"), "lot"), QStringLiteral("ValueRelation"));
@@ -191,7 +191,7 @@ TEST(StoredMap, PicksNamesFromTheOtherTableAndShowsTheRowsThatReferToOne) {
 }
 
 TEST(StoredMap, LeavesNoColumnWithoutWords) {
-    const Desk desk;
+    const StyleDesk desk;
     ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(desk.book)));
     for (auto* layer : QgsProject::instance()->mapLayers()) {
         const auto* vector = qobject_cast<QgsVectorLayer*>(layer);
@@ -204,7 +204,7 @@ TEST(StoredMap, LeavesNoColumnWithoutWords) {
 }
 
 TEST(StoredMap, BelongsToItsBookWhereverThatWasCopied) {
-    const Desk desk;
+    const StyleDesk desk;
     const QString copy = desk.folder.filePath(QStringLiteral("next year.gpkg"));
     ASSERT_TRUE(QFile::copy(desk.book, copy));
     ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(copy)));
@@ -219,13 +219,13 @@ TEST(StoredMap, BelongsToItsBookWhereverThatWasCopied) {
 }
 
 TEST(StoredMap, ShowsASelectionOnWhite) {
-    const Desk desk;
+    const StyleDesk desk;
     ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(desk.book)));
     EXPECT_NE(QgsProject::instance()->selectionColor(), QColor(Qt::white));
 }
 
 TEST(StyledLayer, DrawsTheMostUrgentWorkLast) {
-    const Desk desk;
+    const StyleDesk desk;
     for (const auto* table : {"field_task", "pollen_task"}) {
         const auto work = desk.layer(table);
         ASSERT_TRUE(work->renderer()->orderByEnabled()) << table;
@@ -245,7 +245,7 @@ TEST(StyledLayer, DrawsTheMostUrgentWorkLast) {
 }
 
 TEST(ResultStyle, StylesATableInMemoryLikeTheOneInTheBook) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto table = *book::read_result(desk.book.toStdString(), "bloom_window");
     QgsVectorLayer memory(QStringLiteral("Point?crs=EPSG:25832&field=label:string&field=first_p50:date&"
                                          "field=full_p50:date&field=end_p50:date"),
@@ -259,7 +259,7 @@ TEST(ResultStyle, StylesATableInMemoryLikeTheOneInTheBook) {
 }
 
 TEST(ResultStyle, WaitsForAResultThatGoesOntoTheMap) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto table = *book::read_result(desk.book.toStdString(), "bloom_window");
     QgsProcessingContext context;
     style_on_arrival(context, QStringLiteral("elsewhere"), table);
@@ -276,7 +276,7 @@ TEST(ResultStyle, WaitsForAResultThatGoesOntoTheMap) {
 }
 
 TEST(AfterPlan, TakesTheNewWeeksOnlyWhereTheyHaveMoved) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto windows = desk.layer("bloom_window");
     EXPECT_FALSE(renew_weeks(*windows));
     auto* root = dynamic_cast<QgsRuleBasedRenderer*>(windows->renderer())->rootRule();
@@ -287,14 +287,14 @@ TEST(AfterPlan, TakesTheNewWeeksOnlyWhereTheyHaveMoved) {
 }
 
 TEST(AfterPlan, LeavesLooksThatAreTheUsers) {
-    const Desk desk;
+    const StyleDesk desk;
     const auto windows = desk.layer("bloom_window");
     windows->setRenderer(new QgsRuleBasedRenderer(new QgsRuleBasedRenderer::Rule(nullptr)));
     EXPECT_FALSE(renew_weeks(*windows));
 }
 
 TEST(BloomPlayer, SpansTheBloomOfTheLayersOnTheMap) {
-    const Desk desk;
+    const StyleDesk desk;
     EXPECT_TRUE(bloom_time_of_project().isInfinite());
     ASSERT_TRUE(QgsProject::instance()->read(stored_map_address(desk.book)));
     const auto time = bloom_time_of_project();
@@ -303,7 +303,7 @@ TEST(BloomPlayer, SpansTheBloomOfTheLayersOnTheMap) {
 }
 
 TEST(BookLayers, AreFoundHoweverTheBooksPathIsSpelt) {
-    const Desk desk;
+    const StyleDesk desk;
     auto* trees = added(desk.layer("tree"));
     EXPECT_EQ(book_table_of(*trees), QStringLiteral("tree"));
     EXPECT_EQ(layers_of_book(desk.folder.path() + QStringLiteral("/./my orchard & more.gpkg")),

@@ -41,6 +41,9 @@ std::int64_t create_feature(Session& session, OGRLayer& layer, OGRFeature& featu
 /// Whether a row was refused because another one has its name already.
 bool is_taken(const OgrTrouble& trouble);
 
+/// What the rows of a table are drawn as, without height.
+OGRwkbGeometryType wanted_type(GeometryKind kind);
+
 OGRPoint to_ogr(const MapPoint& point);
 /// The point, or nothing where the geometry is none, empty, not finite or not a point.
 std::optional<MapPoint> to_map_point(const OGRGeometry* geometry);

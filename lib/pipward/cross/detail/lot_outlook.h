@@ -21,13 +21,15 @@ struct LotOutlook {
     /// Of the donor, less what was used; nothing where the book tells no amount.
     std::optional<double> flowers_left;
     Store store = Store::refrigerator;  ///< where it is on the day of the plan
+    Day use{};                          ///< the last day of use for which it is seen
 };
 
 /// Whose lots are asked for.
 struct LotQuestion {
     std::string donor;  ///< an accession
     std::string blend;  ///< a lot of the whole blend serves too; empty for none
-    Day use;            ///< the last day of use
+    Day first_use;      ///< the first day of use
+    Day last_use;       ///< the last one; pollen kept in the room is used up before, where it can be
 };
 
 /// The lots in hand that hold anything: those of the blend first, for they serve all its members at once,

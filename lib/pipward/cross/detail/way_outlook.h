@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -28,6 +29,13 @@ struct WayOutlook {
     int days_in_the_room = 0;       ///< of a branch, from cutting to open anthers
     bool borrowed = false;          ///< rests on the bloom of an accession that has no notes of its own
 };
+
+/// The first way that fits; null where none does.
+template <class Fits>
+WayOutlook* way_that(std::vector<WayOutlook>& ways, Fits fits) {
+    const auto found = std::ranges::find_if(ways, fits);
+    return found == ways.end() ? nullptr : &*found;
+}
 
 /// Every way for one goal and one donor, each at least once, and once more for every lot in hand: those of a
 /// whole blend first, then by the day of collecting. Chance, dates, store and reasons are filled; amounts and

@@ -161,11 +161,9 @@ void ask_for_system(Adoption& adoption, const std::vector<MapPoint>& points, con
                        first.x, first.y)
                  : say("Are {} and {} in the book's own system, {}?", first.x, first.y, book)),
         degrees ? say("If they are, give layer-crs EPSG:4326; if they are in the book's own system, "
-                      "layer-crs book; else the "
-                      "code of their system.")
+                      "layer-crs book; else the code of their system.")
                 : say("If they are, give layer-crs book; else the code of their system, as in EPSG:31467: it "
-                      "stands in the "
-                      "settings of the program or receiver that they come from."));
+                      "stands in the settings of the program or receiver that they come from."));
 }
 
 void tell_placeless(Adoption& adoption) {
@@ -225,10 +223,6 @@ void take_heights(Adoption& adoption) {
     }
 }
 
-std::string shown(const MapPoint& point) {
-    return fmt::format("{} {}", point.x, point.y);
-}
-
 void carry(Adoption& adoption, const place::Transformation& transformation) {
     for (auto& row : adoption.rows) {
         for (auto& point : row.points) {
@@ -237,7 +231,7 @@ void carry(Adoption& adoption, const place::Transformation& transformation) {
             } else if (row.fate != Fate::refused) {
                 adoption.complain(row, {Level::error,
                                         {},
-                                        shown(point),
+                                        place::coordinates_text(point),
                                         say("This position cannot be drawn in the book's coordinates."),
                                         say("Check the coordinates and their system.")});
             }

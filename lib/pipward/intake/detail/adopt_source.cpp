@@ -123,8 +123,7 @@ bool is_of_stations(const Adoption& adoption) {
 void tell_stations(Adoption& adoption) {
     adoption.tell(Level::error, {}, {}, say("This is a table of weather stations, not of trees."),
                   say("Enter each station in the table station of the book, and import its weather with "
-                      "weather-import. If "
-                      "they are trees all the same, say holds trees."));
+                      "weather-import. If they are trees all the same, say holds trees."));
 }
 
 void expect_key(Adoption& adoption) {

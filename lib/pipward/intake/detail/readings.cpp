@@ -115,8 +115,7 @@ void refuse_days_to_come(std::span<const RawReading> readings, WeatherWork& work
                  ? say("A day in the future of {} cannot have been observed.", to_iso(*today))
                  : say("{} days in the future of {} cannot have been observed.", number, to_iso(*today)),
              say("If they are a forecast, import them from a file of their own with source forecast; else "
-                 "correct "
-                 "the dates.")});
+                 "correct the dates.")});
     }
 }
 
@@ -127,8 +126,7 @@ Remark remark_of(const weather::OddDay& odd) {
         case zeros_for_missing:
             return {Level::warning, "t_min, t_max", "0, 0",
                     say("Both temperatures are 0, unlike the days around: they seem to stand for a missing "
-                        "reading, "
-                        "and the day is left out."),
+                        "reading, and the day is left out."),
                     say("Leave cells without a reading empty.")};
         case both_zero:
             return {Level::warning, "t_min, t_max", "0, 0",
@@ -137,8 +135,7 @@ Remark remark_of(const weather::OddDay& odd) {
         case point_lost:
             return {Level::warning, "t_min, t_max", reading,
                     say("The temperature is ten times what the days around have: it seems to have lost its "
-                        "decimal "
-                        "point, and the day is left out."),
+                        "decimal point, and the day is left out."),
                     say("Correct it.")};
         case far_off:
             return {Level::warning, "t_min, t_max", reading,

@@ -53,9 +53,9 @@ Fit fit_of(RecordKind kind, const std::vector<std::string>& headings, bool day_g
     return fit;
 }
 
-class ColumnFinder {
+class RecordColumnFinder {
   public:
-    ColumnFinder(const Sheet& sheet, const RecordOptions& options)
+    RecordColumnFinder(const Sheet& sheet, const RecordOptions& options)
         : sheet_(sheet), headings_(sheet.records.front().fields), options_(options) {}
 
     RecordColumns found() {
@@ -152,7 +152,7 @@ bool heads_records(std::string_view heading) {
 }
 
 RecordColumns find_record_columns(const Sheet& sheet, const RecordOptions& options) {
-    return ColumnFinder(sheet, options).found();
+    return RecordColumnFinder(sheet, options).found();
 }
 
 }  // namespace pipward::intake::detail

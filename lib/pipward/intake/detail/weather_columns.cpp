@@ -19,9 +19,9 @@ struct Wanted {
     std::span<const std::string_view> names;
 };
 
-class ColumnFinder {
+class WeatherColumnFinder {
   public:
-    ColumnFinder(const std::vector<std::string>& headings, LineFindings& findings)
+    WeatherColumnFinder(const std::vector<std::string>& headings, LineFindings& findings)
         : headings_(headings), findings_(findings) {
         std::ranges::transform(headings, std::back_inserter(taken_apart_), weather_heading);
     }
@@ -76,8 +76,8 @@ class ColumnFinder {
     void refuse_missing(const Wanted& wanted) {
         refuse(wanted, fmt::format("{}", fmt::join(headings_, ", ")),
                say("No column was recognised as the {}.", wanted.role),
-               say("Name it with the option {}, or give the file a first line that "
-                   "names its columns: date, t_min, t_max.",
+               say("Name it with the option {}, or give the file a first line that names its columns: date, "
+                   "t_min, t_max.",
                    wanted.option));
     }
 
@@ -92,7 +92,7 @@ class ColumnFinder {
     std::vector<WeatherHeading> taken_apart_{};
 };
 
-void find_day(ColumnFinder& finder, const WeatherFileOptions& options, WeatherColumns& columns) {
+void find_day(WeatherColumnFinder& finder, const WeatherFileOptions& options, WeatherColumns& columns) {
     const Wanted day{say("day"), "day_column", day_words};
     if (options.day_column) {
         columns.day = finder.stated(day, *options.day_column);
@@ -130,7 +130,7 @@ bool heads_weather(std::string_view heading) {
 std::optional<WeatherColumns> find_weather_columns(const std::vector<std::string>& headings,
                                                    const WeatherFileOptions& options,
                                                    LineFindings& findings) {
-    ColumnFinder finder(headings, findings);
+    WeatherColumnFinder finder(headings, findings);
     WeatherColumns columns;
     find_day(finder, options, columns);
     const auto t_min =

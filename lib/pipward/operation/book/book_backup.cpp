@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: MIT
-#include "pipward/operation/book/detail/book_backup.h"
-
 #include "pipward/book/back_up.h"
 #include "pipward/operation/declare/detail/common_parameters.h"
 #include "pipward/operation/declare/detail/declare.h"
@@ -30,9 +28,8 @@ std::unique_ptr<const Operation> book_backup() {
     return declare<Request>(
         {.about = {"book-backup", "Back up a book", "Book",
                    "Copies the book as it stands at one moment to a new file, even while others work in it, "
-                   "with what is "
-                   "not yet in the file itself; then checks the copy. A file that is there already is never "
-                   "overwritten."},
+                   "with what is not yet in the file itself; then checks the copy. A file that is there "
+                   "already is never overwritten."},
          .parameters = {book_parameter(&Request::book),
                         parameter(&Request::to, "to", "Copy",
                                   "The path of the copy, ending with .gpkg; nothing may be there yet.")

@@ -183,8 +183,7 @@ std::vector<Bound<Request>> parameters() {
             .advanced(),
         parameter(&Options::day_shift, "day-shift", "Day shift",
                   "Days to add to the dates of the file: 1 where they are stamped with the UTC time of the "
-                  "midnight "
-                  "at which the day begins at the station, 0 where they are right as they stand.")
+                  "midnight at which the day begins at the station, 0 where they are right as they stand.")
             .in("d")
             .between(-1, 1)
             .advanced(),

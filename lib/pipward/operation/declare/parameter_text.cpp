@@ -10,6 +10,7 @@
 
 #include "pipward/value/complaint.h"
 #include "pipward/value/nearest.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::operation {
 namespace {
@@ -22,14 +23,6 @@ std::optional<Number> parse(std::string_view text) {
         return std::nullopt;
     }
     return value;
-}
-
-std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(' ');
-    if (first == std::string_view::npos) {
-        return {};
-    }
-    return text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
 bool has_unit(const std::string& unit) {

@@ -13,6 +13,7 @@ namespace pipward::operation::detail {
 std::unique_ptr<const Operation> book_new();
 std::unique_ptr<const Operation> book_upgrade();
 std::unique_ptr<const Operation> book_style();
+std::unique_ptr<const Operation> book_backup();
 std::unique_ptr<const Operation> layer_import();
 std::unique_ptr<const Operation> weather_import();
 std::unique_ptr<const Operation> book_check();

@@ -23,8 +23,7 @@ std::vector<RecordForm> master_records() {
         {accession,
          {"record-accession", "Record accession", "Records",
           "Records an accession: its kind, parents, S-alleles, species and what else is known. With "
-          "complete, fills what "
-          "the accession of that name lacks."},
+          "complete, fills what the accession of that name lacks."},
          {{"A new selection with its parents.",
            {{"book", "BOOK"},
             {"name", "LF 16-104"},
@@ -43,15 +42,13 @@ std::vector<RecordForm> master_records() {
         {blend,
          {"record-blend", "Record member of a blend", "Records",
           "Records one member of a pollen blend with its share; a blend is made of as many such records as "
-          "it has "
-          "members."},
+          "it has members."},
          {{"A member of a new blend.",
            {{"book", "BOOK"}, {"name", "Mossgate Mix"}, {"member", "Wrenlea"}, {"as-of", "2026-03-20"}}}}},
         {tree,
          {"record-tree", "Record tree", "Records",
           "Records a tree: accession, address, rootstock, day of planting and, where known, latitude and "
-          "longitude. With "
-          "complete, fills what the tree of that label lacks."},
+          "longitude. With complete, fills what the tree of that label lacks."},
          {{"The rootstock of a new tree.",
            {{"book", "BOOK"},
             {"label", "NEW-01"},
@@ -74,8 +71,7 @@ std::vector<RecordForm> master_records() {
         {trait,
          {"record-trait", "Record trait", "Records",
           "Records on which part of the tree a trait is scored: leaf, bloom, fruit or the whole tree. Only "
-          "scores of "
-          "flowers and fruit show that a seedling has bloomed."},
+          "scores of flowers and fruit show that a seedling has bloomed."},
          {{"Mildew is scored on leaves.",
            {{"book", "BOOK"}, {"name", "mildew"}, {"kind", "leaf"}, {"as-of", "2026-03-20"}}}}},
     };

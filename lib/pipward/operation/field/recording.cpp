@@ -182,6 +182,16 @@ void place(book::Entry& entry, const Request& request) {
     }
 }
 
+// As given: in the book it stands in the book's own coordinates.
+Sentence place_words(const Request& request) {
+    const auto latitude = request.values.find(std::string(intake::latitude_column));
+    const auto longitude = request.values.find(std::string(intake::longitude_column));
+    if (latitude == request.values.end() || longitude == request.values.end()) {
+        return {};
+    }
+    return say(", latitude {}, longitude {}", to_text(latitude->second), to_text(longitude->second));
+}
+
 Outcome run(const Recorder& recorder, const Request& request, const Run& lent) {
     lent.step(0, say("Reading the book"));
     auto entry = entry_of(recorder, request);
@@ -189,7 +199,8 @@ Outcome run(const Recorder& recorder, const Request& request, const Run& lent) {
     auto added = book::add_entry(request.book, entry, request.as_of);
     Outcome outcome;
     outcome.findings = std::move(added.findings);
-    outcome.summary = say("{}. Written to {} as {}; record-undo reverts it.", book::in_words(entry),
+    const auto written = book::in_words(entry) + place_words(request);
+    outcome.summary = say("{}. Written to {} as {}; record-undo reverts it.", written,
                           book::shown_location(request.book.location), book::name_of(added.row));
     return outcome;
 }

@@ -16,9 +16,9 @@ std::vector<RecordForm> seed_records() {
            {{"book", "BOOK"}, {"tag", "25-03-b"}, {"fruits", "2"}, {"as-of", "2025-10-05"}}}}},
         {seed_lot,
          {"record-seed-lot", "Record seed lot", "Records",
-          "Records a lot of seed of one cross that is treated alike, on the day "
-          "of its washing. It is checked against the book first: its tags must "
-          "belong to its cross, and it has no more seed than their fruit."},
+          "Records a lot of seed of one cross that is treated alike, on the day of its washing. It is "
+          "checked against the book first: its tags must belong to its cross, and it has no more seed than "
+          "their fruit."},
          {{"Forty seeds washed and stratified the same day.",
            {{"book", "BOOK"},
             {"code", "S-25-04"},

@@ -10,8 +10,7 @@ std::vector<RecordForm> spring_records() {
         {pollen_lot,
          {"record-pollen-lot", "Record pollen lot", "Records",
           "Records pollen collected, under the code on its vial: donor, date, flowers, and the mass once it "
-          "is dry. "
-          "Pollen in stock is planned with, and what it covers is no longer to be collected."},
+          "is dry. Pollen in stock is planned with, and what it covers is no longer to be collected."},
          {{"Eighty flowers of a donor, dried and refrigerated.",
            {{"book", "BOOK"},
             {"code", "P-26-01"},
@@ -30,16 +29,14 @@ std::vector<RecordForm> spring_records() {
         {pollen_move,
          {"record-pollen-move", "Record move of pollen", "Records",
           "Records that a pollen lot was brought to another store. From that day on its germination falls as "
-          "it does "
-          "there."},
+          "it does there."},
          {{"A lot brought from the refrigerator to the freezer.",
            {{"book", "BOOK"}, {"lot", "P-24-02"}, {"store", "freezer"}, {"as-of", "2026-03-20"}}}}},
         {branch_work,
          {"record-branch-work", "Record work at a branch", "Records",
           "Records that flowers were bagged, emasculated or unbagged, a donor branch was cut, or the cut "
-          "branch has "
-          "come to bloom indoors: by the tag, or by tree and cross. The task is then done and out of the "
-          "plan."},
+          "branch has come to bloom indoors: by the tag, or by tree and cross. The task is then done and out "
+          "of the plan."},
          {{"Flowers bagged for a cross.",
            {{"book", "BOOK"},
             {"task", "bag"},
@@ -87,8 +84,7 @@ std::vector<RecordForm> spring_records() {
         {fruit_set,
          {"record-fruit-set", "Record fruit set", "Records",
           "Records how many fruits hang at a tagged branch after the June drop. Where none is left the tag "
-          "is done: "
-          "no harvest is waited for."},
+          "is done: no harvest is waited for."},
          {{"A count in June.",
            {{"book", "BOOK"}, {"tag", "25-03-b"}, {"fruits-set", "21"}, {"as-of", "2025-06-25"}}}}},
     };

@@ -166,10 +166,9 @@ std::unique_ptr<const Operation> pedigree_show() {
         {.about =
              {"pedigree-show", "Pedigree", "Pedigree",
               "Draws the pedigree of each accession, ancestors and descendants, on a page of its own, as SVG "
-              "and PDF: "
-              "the seed parent above the pollen parent, an ancestor that occurs more than once drawn once, "
-              "blends with their members, unknown parents and sports as such. Writes the pedigree in "
-              "breeders' notation and lists the expected genetic contribution of each ancestor.",
+              "and PDF: the seed parent above the pollen parent, an ancestor that occurs more than once "
+              "drawn once, blends with their members, unknown parents and sports as such. Writes the "
+              "pedigree in breeders' notation and lists the expected genetic contribution of each ancestor.",
               Role::draw_pedigree},
          .parameters = parameters(),
          .results = {pedigree_notation_shape(), ancestor_share_shape(), descendant_shape()},

@@ -83,8 +83,8 @@ const std::vector<ColumnOf<seed::ContradictionRow>>& contradiction_columns() {
 
 const TableOf<seed::MatchRow> match_table{
     "s_match", "S-allele match",
-    "Every pair of the accessions in both directions: compatibility by "
-    "the alleles and by fruit set in the field.",
+    "Every pair of the accessions in both directions: compatibility by the alleles and by fruit set in the "
+    "field.",
     match_columns, [] {
         return TableView{
             .first = {"seed_parent", "pollen_parent", "match", "compatible_share", "flowers", "set"},

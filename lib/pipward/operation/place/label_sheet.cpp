@@ -155,11 +155,12 @@ Sentence summary_of(const paper::LabelPages& pages, const paper::LabelGrid& grid
     if (pages.labels.empty()) {
         return say("Nothing is to be printed.");
     }
-    const auto count = pages.pages.size() == 1
-                           ? say("{} labels of {:g} x {:g} mm on 1 page.", pages.labels.size(),
-                                 grid.width.value, grid.height.value)
-                           : say("{} labels of {:g} x {:g} mm on {} pages.", pages.labels.size(),
-                                 grid.width.value, grid.height.value, pages.pages.size());
+    const auto count =
+        pages.labels.size() == 1  ? say("1 label of {:g} x {:g} mm.", grid.width.value, grid.height.value)
+        : pages.pages.size() == 1 ? say("{} labels of {:g} x {:g} mm on 1 page.", pages.labels.size(),
+                                        grid.width.value, grid.height.value)
+                                  : say("{} labels of {:g} x {:g} mm on {} pages.", pages.labels.size(),
+                                        grid.width.value, grid.height.value, pages.pages.size());
     return joined(
         {count, say("Print at 100 %, not fitted to the page, and measure one sheet of plain paper first.")},
         verbatim(" "));

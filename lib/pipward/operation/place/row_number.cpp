@@ -302,12 +302,9 @@ std::unique_ptr<const Operation> row_number() {
               "from the trees; spacing, row distance and bearing, where given, need only be approximate. "
               "Gaps stay gaps. Rows may bend, fan out, be staggered and stand unevenly apart. Where two "
               "readings are likely what they differ in is left open, and one question is asked, with a "
-              "picture "
-              "of both answers; the answer is an option. Each decision comes with its distance and its "
-              "probability; doubtful trees are "
-              "listed and left open, never forced. With write the trees get their numbers; trees that have "
-              "one are "
-              "never changed."},
+              "picture of both answers; the answer is an option. Each decision comes with its distance and "
+              "its probability; doubtful trees are listed and left open, never forced. With write the trees "
+              "get their numbers; trees that have one are never changed."},
          .parameters = parameters(),
          .results = {tree_number_shape(), answer_rows.shape()},
          .examples = {{"Points of a receiver matched with the rows of a block.",

@@ -16,6 +16,7 @@
 #include "pipward/place/tree_index.h"
 #include "pipward/place/tree_story.h"
 #include "pipward/value/complaint.h"
+#include "pipward/value/plain_text.h"
 
 namespace pipward::operation::detail {
 namespace {
@@ -94,10 +95,6 @@ constexpr TableOf<FoundRow> found_table{
                                    "distance_m", "bearing_deg"}};
     },
     [](const FoundRow& r) { return r.tree->at; }};
-
-bool is_blank(const std::string& text) {
-    return text.find_first_not_of(" \t\r\n") == std::string::npos;
-}
 
 Findings check(const Request& request) {
     Findings findings;

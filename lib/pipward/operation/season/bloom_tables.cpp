@@ -208,7 +208,8 @@ constexpr TableOf<WindowRow> bloom_window_rows{
     [] {
         return TableView{.first = {"tree", "accession", "first_p50", "full_p10", "full_p50", "full_p90",
                                    "end_p50", "first_p10", "end_p90"},
-                         .once = {"season", "as_of"}};
+                         .once = {"season", "as_of"},
+                         .in_order = true};
     },
     [](const WindowRow& r) { return point_of(r.tree); }};
 

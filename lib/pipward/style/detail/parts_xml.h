@@ -24,6 +24,9 @@ struct Surroundings {
     std::vector<ShownRelation> relations{};
 };
 
+/// As the desktop writes a colour: red, green, blue and opacity with commas between, 0 to 255 each.
+std::string colour_text(const Ink& ink);
+
 void write_renderer(pugi::xml_node layer, const LayerStyle& style);
 void write_labels(pugi::xml_node layer, const LayerStyle& style);
 void write_fields(pugi::xml_node layer, const LayerStyle& style, const Surroundings& around);
