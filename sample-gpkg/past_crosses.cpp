@@ -48,9 +48,9 @@ const std::vector<Story>& stories() {
     return all;
 }
 
-constexpr double empty_seeds = 1.2;  // a fruit
-constexpr int possible_seeds = 10;   // two in each of five cells
-constexpr int seed_drying_days = 60;      // from washing to the cold, at the least
+constexpr double empty_seeds = 1.2;   // a fruit
+constexpr int possible_seeds = 10;    // two in each of five cells
+constexpr int seed_drying_days = 60;  // from washing to the cold, at the least
 constexpr int stratified_days = 84;
 constexpr double lost_after_germination = 0.08;
 

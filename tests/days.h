@@ -13,7 +13,7 @@ inline Day day(const std::string& iso) {
 }
 
 inline Day day_of(const char* iso) {
-    return parse_iso_day(iso).value();
+    return day(std::string(iso));
 }
 
 inline Day day(int year, int month, int of_month) {

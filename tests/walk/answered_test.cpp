@@ -4,13 +4,11 @@
 
 #include <fmt/format.h>
 
-#include <regex>
 #include <map>
+#include <regex>
 #include <string>
 #include <vector>
 
-#include "days.h"
-#include "pipward/book/book.h"
 #include "walking.h"
 
 namespace pipward::testing {
@@ -121,8 +119,8 @@ TEST(ASpringThatIsAnswered, EveryTaskThatWasDoneIsOutOfTheList) {
         }
         for (const auto& task : due_tasks(book, today)) {
             EXPECT_FALSE(done.contains(task.name()))
-                << today << ": " << done[task.name()] << task.name() << " is asked for again: " << task.flowers << " "
-                << task.pollen;
+                << today << ": " << done[task.name()] << task.name()
+                << " is asked for again: " << task.flowers << " " << task.pollen;
         }
     }
     EXPECT_GT(answered, 60);

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/book/detail/entry_journal.h"
-#include "pipward/value/plain_text.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -8,6 +7,8 @@
 #include <algorithm>
 #include <cstdlib>
 #include <map>
+
+#include "pipward/value/plain_text.h"
 
 namespace pipward::book::detail {
 namespace {

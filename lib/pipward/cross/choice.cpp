@@ -64,16 +64,12 @@ WayOutlook* simplest_of_the_best(std::vector<WayOutlook>& ways) {
     return chosen;
 }
 
-// Collected as asked a day or two ago: it is tried before the same is asked for again.
-bool is_fresh(const LotOutlook& lot) {
-    return lot.store == Store::room && lot.use <= lot.lot->collected_on + fresh_to_days;
-}
-
-// Lots stand in the order in which they are used up.
+// Lots stand in the order in which they are used up. What was collected as asked a day or two ago is tried
+// before the same is asked for again.
 WayOutlook* next_choice(std::vector<WayOutlook>& ways) {
     const auto in_hand = std::ranges::find_if(ways, [](const WayOutlook& way) {
         return way.lot && !way.row.best &&
-               way.row.chance.value >= (is_fresh(*way.lot) ? worth_working : lot_chance);
+               way.row.chance.value >= (way.lot->fresh ? worth_working : lot_chance);
     });
     return in_hand != ways.end() ? &*in_hand : simplest_of_the_best(ways);
 }

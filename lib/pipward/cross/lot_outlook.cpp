@@ -28,17 +28,11 @@ std::optional<double> flowers_left(const Stock& stock, const PollenLot& lot,
     return std::max(0.0, *collected - used->second / assumptions.flowers_per_donor_flower);
 }
 
-// As the plan counts on it before it is collected: within the days of use it is as it came.
-bool is_fresh(const std::vector<Stay>& stays, const std::vector<PollenTest>& tests, Day use) {
-    return tests.empty() && stays.size() == 1 && stays.front().store == Store::room &&
-           use - stays.front().from <= fresh_to_days;
-}
-
 // Collected for the same day or the next ones, it is not kept for the last flowers.
 Day last_use(const Stock& stock, const PollenLot& lot, const LotQuestion& question) {
-    const bool fresh = stock.stays.at(lot.code).back().store == Store::room;
-    return fresh ? std::clamp(lot.collected_on + fresh_to_days, question.first_use, question.last_use)
-                 : question.last_use;
+    const bool in_the_room = stock.stays.at(lot.code).back().store == Store::room;
+    return in_the_room ? std::clamp(lot.collected_on + fresh_to_days, question.first_use, question.last_use)
+                       : question.last_use;
 }
 
 }  // namespace
@@ -48,14 +42,17 @@ LotOutlook lot_outlook(const Stock& stock, const PollenLot& lot, Day use,
     const auto found = stock.tests.find(lot.code);
     const auto tests = found == stock.tests.end() ? std::vector<PollenTest>{} : found->second;
     const auto& stays = stock.stays.at(lot.code);
-    LotOutlook outlook{
-        &lot,
-        is_fresh(stays, tests, use) ? untested_pollen : germination_at(stays, tests, stock.as_of, use),
-        0,
-        last_tested(lot.collected_on, tests, stock.as_of),
-        flowers_left(stock, lot, assumptions),
-        stays.back().store,
-        use};
+    const bool fresh = stays.back().store == Store::room && use <= lot.collected_on + fresh_to_days;
+    // As the plan counts on it before it is collected.
+    const bool as_it_came = fresh && tests.empty() && stays.size() == 1;
+    LotOutlook outlook{&lot,
+                       as_it_came ? untested_pollen : germination_at(stays, tests, stock.as_of, use),
+                       0,
+                       last_tested(lot.collected_on, tests, stock.as_of),
+                       flowers_left(stock, lot, assumptions),
+                       stays.back().store,
+                       use,
+                       fresh};
     outlook.usable = chance_usable(outlook.at_use, assumptions.usable_germination);
     return outlook;
 }

@@ -7,11 +7,9 @@
 namespace pipward::cross::detail {
 namespace {
 
-// Of pollen that is used as it came; what stands in the room for longer, or in a store, its germination
-// judges.
-Day fresh_until(const WayView& view, const LotOutlook& lot) {
-    const Day last = lot.lot->collected_on + fresh_to_days;
-    return lot.store == Store::room && lot.use <= last ? last : view.crossing.day(season_length);
+// What is not used as it came, its germination judges.
+Day usable_until(const WayView& view, const LotOutlook& lot) {
+    return lot.fresh ? lot.lot->collected_on + fresh_to_days : view.crossing.day(season_length);
 }
 
 // Pollen of the day must dry before it is used.
@@ -34,7 +32,7 @@ WayOutlook lot_way(const WayView& view, const LotOutlook& lot) {
     outlook.row.store = lot.store;
     outlook.row.use_from = std::max(*outlook.row.use_from, dry);
     outlook.row.use_to = std::max(lot.use, *outlook.row.use_from);
-    outlook.meets = chance_between(view, dry, fresh_until(view, lot));
+    outlook.meets = chance_between(view, dry, usable_until(view, lot));
     outlook.row.chance = {outlook.meets * lot.usable};
     outlook.germination = lot.at_use.mean;
     add_how(outlook, view);

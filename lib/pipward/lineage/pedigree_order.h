@@ -18,10 +18,10 @@ struct ParentShare {
     double share = 0;  ///< of the gamete, 0..1
 };
 
-/// One accession, or one parent that has a name only.
 /// What one side gave: of each possible parent its share. None: unknown; several: a blend.
 using Gamete = std::vector<ParentShare>;
 
+/// One accession, or one parent that has a name only.
 struct PedigreeMember {
     std::string name;     ///< of a sport's original where both are recorded
     Gamete seed;          ///< of the seed parent's side

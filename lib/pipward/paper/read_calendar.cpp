@@ -3,7 +3,6 @@
 
 #include <libical/ical.h>
 
-#include <charconv>
 #include <memory>
 #include <optional>
 

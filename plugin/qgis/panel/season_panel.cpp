@@ -210,6 +210,8 @@ void SeasonPanel::refresh() {
         set_busy(false);
         if (book == this->book()) {
             show_season(*season);
+        } else {
+            show_stored(this->book());
         }
         if (kept) {
             emit planned(book);

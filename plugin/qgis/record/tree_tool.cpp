@@ -37,8 +37,9 @@ std::vector<QgsVectorLayer*> shown_trees(const QgsMapCanvas& canvas) {
 std::vector<QgsVectorLayer*> meant_trees(const QgsMapCanvas& canvas) {
     auto layers = shown_trees(canvas);
     const QString book = plain_book(current_book());
-    const auto others = std::ranges::stable_partition(
-        layers, [&](const QgsVectorLayer* layer) { return plain_book(book_layer(*layer).book) == book; });
+    const auto others = std::ranges::stable_partition(layers, [&](const QgsVectorLayer* layer) {
+        return !book.isEmpty() && plain_book(book_layer(*layer).book) == book;
+    });
     if (others.begin() != layers.begin()) {
         layers.erase(others.begin(), layers.end());
     }

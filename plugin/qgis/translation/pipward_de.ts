@@ -16319,8 +16319,8 @@
         <translation>Schreibt die Arbeiten der Saison und am Saatgut in eine Kalenderdatei, die jeder Kalender liest: Pollen sammeln, Eintüten, Bestäuben, Ernte, Stratifikation, Säen, jede mit ihrer Spanne von Tagen. Nach einem neuen Plan wieder eingelesen, verschiebt sie die vorhandenen Einträge; mit der früher erstellten Datei sagt sie ab, was entfallen ist.</translation>
     </message>
     <message>
-        <source>{} that were in it before are cancelled.</source>
-        <translation>{} frühere Einträge werden abgesagt.</translation>
+        <source>No longer to be done, and cancelled: {}.</source>
+        <translation>Nicht mehr zu tun und abgesagt: {}.</translation>
     </message>
 </context>
 </TS>

@@ -22,6 +22,8 @@ struct LotOutlook {
     std::optional<double> flowers_left;
     Store store = Store::refrigerator;  ///< where it is on the day of the plan
     Day use{};                          ///< the last day of use for which it is seen
+    /// In the room, and used by then within the days in which pollen is used as it came.
+    bool fresh = false;
 };
 
 /// Whose lots are asked for.

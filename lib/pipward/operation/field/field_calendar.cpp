@@ -84,7 +84,7 @@ Sentence summary_of(const std::vector<Event>& events, const std::vector<paper::C
     const auto count = say("{} days or spans of work are in the calendar.", events.size());
     return cancelled == 0
                ? count
-               : count + verbatim(" ") + say("{} that were in it before are cancelled.", cancelled);
+               : count + verbatim(" ") + say("No longer to be done, and cancelled: {}.", cancelled);
 }
 
 Outcome run(const Request& request, const Run& lent) {
