@@ -222,6 +222,46 @@ void print_gaps(const KleinAltendorf& read) {
     }
 }
 
+// Squared error of full bloom against that of the last springs' mean, spring by spring (a spring's accessions
+// tell one thing): whether a difference is more than chance.
+void print_against_recent_mean(const std::vector<bloom::ForwardCase>& cases) {
+    using Key = std::tuple<std::string, bloom::DayOfYear, Season>;
+    struct Pair {
+        double gain = 0;
+        int n = 0;
+    };
+    std::map<Key, Pair> springs;
+    for (const auto& one : cases) {
+        if (one.stage == full_bloom) {
+            auto& pair = springs[{one.species, one.issued, one.season}];
+            const double square = one.error * one.error;
+            pair.gain += one.method == bloom::BloomMethod::averaged      ? square
+                         : one.method == bloom::BloomMethod::recent_mean ? -square
+                                                                         : 0;
+            pair.n += one.method == bloom::BloomMethod::averaged ? 1 : 0;
+        }
+    }
+    std::map<std::pair<std::string, bloom::DayOfYear>, std::vector<double>> by_issue;
+    for (const auto& [key, pair] : springs) {
+        by_issue[{std::get<0>(key), std::get<1>(key)}].push_back(pair.gain / pair.n);
+    }
+    for (const auto& [key, gains] : by_issue) {
+        const auto n = static_cast<double>(gains.size());
+        double mean = 0;
+        double squares = 0;
+        for (const double gain : gains) {
+            mean += gain / n;
+        }
+        for (const double gain : gains) {
+            squares += (gain - mean) * (gain - mean);
+        }
+        fmt::print(
+            "{:16} {:02}-{:02} squared error less that of the recent mean: {:6.1f} +- {:.1f} ({} springs)\n",
+            key.first, key.second.month, key.second.day, mean, std::sqrt(squares / (n - 1) / n),
+            gains.size());
+    }
+}
+
 // A young record in years in which springs grew no warmer, beside the plain means: what was chosen with later
 // springs in view must hold here as well.
 void print_early(KleinAltendorf read) {
@@ -237,7 +277,9 @@ void print_early(KleinAltendorf read) {
         first,
         {bloom::BloomMethod::averaged, bloom::BloomMethod::mean_day, bloom::BloomMethod::recent_mean}};
     fmt::print("springs {} to {}, nothing known of later ones\n", first, last);
-    print(bloom::forward_scores(bloom::forward_cases(ground, request)), false);
+    const auto cases = bloom::forward_cases(ground, request);
+    print(bloom::forward_scores(cases), false);
+    print_against_recent_mean(cases);
 }
 
 int report(bool accessions, bool rivals, bool meetings, bool early) {
@@ -255,6 +297,9 @@ int report(bool accessions, bool rivals, bool meetings, bool early) {
     const auto cases = bloom::forward_cases(ground, request);
     print(bloom::forward_scores(cases), accessions);
     print_decades(cases);
+    if (rivals) {
+        print_against_recent_mean(cases);
+    }
     const auto stages =
         bloom::stages_seen(read->orchard, read->station, Hemisphere::north, long_ago_over).stages;
     const auto curves = bloom::curves_for_observations(stages, read->seasons, klein_altendorf_latitude);

@@ -186,7 +186,7 @@ TEST(Observe, ALadderThatRunsBackwardsIsFlagged) {
     orchard.bloom_observations = {remark(1, "Apple A", 108, 61), remark(2, "Apple A", 112, 65),
                                   remark(3, "Apple A", 115, 57), remark(4, "Apple B", 112, 57),
                                   remark(5, "Apple A", 118, 67)};
-    const auto findings = stages_seen(orchard, home, Hemisphere::north, last_day).findings;
+    const auto findings = observed(orchard).findings;
     ASSERT_EQ(findings.size(), 1U);
     EXPECT_TRUE(has_finding(findings, "fid 3", Level::warning));
     EXPECT_EQ(findings[0].table, "bloom_observation");

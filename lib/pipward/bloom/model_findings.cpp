@@ -11,28 +11,65 @@
 namespace pipward::bloom::detail {
 namespace {
 
-Finding unlikely_observation(const Observation& observation, std::size_t which, double departure) {
-    Finding finding;
-    finding.level = Level::warning;
-    finding.table = "bloom_observation";
-    finding.row = fmt::format("fid {}", observation.observations[which]);
-    finding.field = "observed_on";
-    finding.value = which < observation.observed_on.size() ? to_iso(observation.observed_on[which]) : "";
-    finding.message = departure < 0 ? say("By this observation full bloom of {} is {:.0f} days later than "
-                                          "its other observations and the season's warmth suggest.",
-                                          observation.accession, -departure)
-                                    : say("By this observation full bloom of {} is {:.0f} days earlier than "
-                                          "its other observations and the season's warmth suggest.",
-                                          observation.accession, departure);
-    finding.remedy = say(
-        "Check the date, the stage and the tree; until then the observation has little weight in the fit.");
-    return finding;
+// Observations of one spring that agree with each other are one question, asked once.
+struct Unlikely {
+    const Observation& observation;
+    std::vector<std::size_t> which;
+    double departure = 0;
+};
+
+std::string fids_of(const Unlikely& unlikely) {
+    std::string fids;
+    for (const auto which : unlikely.which) {
+        fids += fmt::format("{}{}", fids.empty() ? "" : ", ", unlikely.observation.observations[which]);
+    }
+    return fids;
+}
+
+Sentence departs_alone(const Unlikely& unlikely) {
+    const auto& accession = unlikely.observation.accession;
+    return unlikely.departure < 0 ? say("By this observation full bloom of {} is {:.0f} days later than "
+                                        "its other observations and the season's warmth suggest.",
+                                        accession, -unlikely.departure)
+                                  : say("By this observation full bloom of {} is {:.0f} days earlier than "
+                                        "its other observations and the season's warmth suggest.",
+                                        accession, unlikely.departure);
+}
+
+Sentence departs_together(const Unlikely& unlikely) {
+    const auto& accession = unlikely.observation.accession;
+    return unlikely.departure < 0
+               ? say("By {} observations of this spring (fid {}) full bloom of {} is {:.0f} days later than "
+                     "its other springs and the season's warmth suggest.",
+                     unlikely.which.size(), fids_of(unlikely), accession, -unlikely.departure)
+               : say("By {} observations of this spring (fid {}) full bloom of {} is {:.0f} days earlier "
+                     "than "
+                     "its other springs and the season's warmth suggest.",
+                     unlikely.which.size(), fids_of(unlikely), accession, unlikely.departure);
 }
 
 // Of a spring's notes only those are unlikely that say so themselves.
 double departure_of_note(const Observation& observation, std::size_t which, double departure) {
     return which < observation.told.size() ? departure + observation.full_bloom - observation.told[which]
                                            : departure;
+}
+
+Finding unlikely_observation(const Unlikely& unlikely) {
+    const auto& observation = unlikely.observation;
+    const auto farthest = std::ranges::max(unlikely.which, {}, [&](std::size_t which) {
+        return std::abs(departure_of_note(observation, which, unlikely.departure));
+    });
+    Finding finding;
+    finding.level = Level::warning;
+    finding.table = "bloom_observation";
+    finding.row = fmt::format("fid {}", observation.observations[farthest]);
+    finding.field = "observed_on";
+    finding.value =
+        farthest < observation.observed_on.size() ? to_iso(observation.observed_on[farthest]) : "";
+    finding.message = unlikely.which.size() == 1 ? departs_alone(unlikely) : departs_together(unlikely);
+    finding.remedy = say(
+        "Check the date, the stage and the tree; until then the observation has little weight in the fit.");
+    return finding;
 }
 
 void add_unlikely_observations(Findings& findings, const FitTable& table, const RowFit& fitted) {
@@ -42,11 +79,14 @@ void add_unlikely_observations(Findings& findings, const FitTable& table, const 
         if (std::abs(departure) <= limit) {
             continue;
         }
-        const auto& observation = *table.rows[fitted.rows[i]].observation;
-        for (std::size_t which = 0; which < observation.observations.size(); ++which) {
-            if (std::abs(departure_of_note(observation, which, departure)) > limit) {
-                findings.push_back(unlikely_observation(observation, which, departure));
+        Unlikely unlikely{*table.rows[fitted.rows[i]].observation, {}, departure};
+        for (std::size_t which = 0; which < unlikely.observation.observations.size(); ++which) {
+            if (std::abs(departure_of_note(unlikely.observation, which, departure)) > limit) {
+                unlikely.which.push_back(which);
             }
+        }
+        if (!unlikely.which.empty()) {
+            findings.push_back(unlikely_observation(unlikely));
         }
     }
 }

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/bloom/observation.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <set>
 
 #include "pipward/bloom/detail/ladders.h"
 #include "pipward/bloom/detail/observation_findings.h"
+#include "pipward/bloom/detail/odd_observations.h"
 #include "pipward/math/quantile.h"
 #include "pipward/math/robust.h"
 #include "pipward/math/squared.h"
@@ -16,19 +15,15 @@
 namespace pipward::bloom {
 namespace {
 
+using detail::Told;
+
 // Notes of one spring on one accession share the observer and the trees: however many, they are not better
 // than this.
 // These figures: common practice, no source.
 constexpr double least_sd_days = 0.7;
-constexpr double usual_disagreement = 1.5;   // days, between two notes beyond their own uncertainty
-constexpr double unlikely_disagreement = 8;  // days, between the first and the last
+constexpr double usual_disagreement = 1.5;  // days, between two notes beyond their own uncertainty
 // Of weighing again: a fixed number, so that no threshold decides.
 constexpr int rounds = 5;
-
-struct Told {
-    const StageSeen* seen = nullptr;
-    double full_bloom = 0;
-};
 
 struct GroupKey {
     std::string accession;
@@ -86,24 +81,6 @@ Averaged average_of(const std::vector<Told>& group) {
     return averaged;
 }
 
-Finding stands_apart(const Told& told, double averaged) {
-    const double apart = told.full_bloom - averaged;
-    Finding finding;
-    finding.level = Level::warning;
-    finding.table = "bloom_observation";
-    finding.row = fmt::format("fid {}", told.seen->fid);
-    finding.field = "observed_on";
-    finding.value = to_iso(told.seen->observed_on);
-    finding.message = apart > 0 ? say("By this observation full bloom of {} is {:.0f} days later than by the "
-                                      "spring's other observations.",
-                                      told.seen->accession, apart)
-                                : say("By this observation full bloom of {} is {:.0f} days earlier than by "
-                                      "the spring's other observations.",
-                                      told.seen->accession, -apart);
-    finding.remedy = say("Check the date, the stage and the tree.");
-    return finding;
-}
-
 Observation observation_of(const std::vector<Told>& group) {
     const auto averaged = average_of(group);
     const auto& first = *group.front().seen;
@@ -115,42 +92,6 @@ Observation observation_of(const std::vector<Told>& group) {
         observation.told.push_back(told.full_bloom);
     }
     return observation;
-}
-
-bool disagree(const Told& one, const Told& other) {
-    const double usual = std::hypot(one.seen->place.sd_days, other.seen->place.sd_days);
-    return std::abs(one.full_bloom - other.full_bloom) >
-           std::max(unlikely_disagreement, math::unlikely_deviations * usual);
-}
-
-// How many pairs disagree once a note is left out; -1 leaves out none.
-int disagreements(const std::vector<Told>& group, int without) {
-    int count = 0;
-    for (int i = 0; i < std::ssize(group); ++i) {
-        for (int j = 0; j < i; ++j) {
-            count += i != without && j != without && disagree(group[i], group[j]) ? 1 : 0;
-        }
-    }
-    return count;
-}
-
-// The notes are named without which the others agree best. With two notes one cannot say which is wrong, so
-// both are.
-void add_apart(Findings& findings, const std::vector<Told>& group, double averaged) {
-    const int all = disagreements(group, -1);
-    if (all == 0) {
-        return;
-    }
-    std::vector<int> left;
-    for (int i = 0; i < std::ssize(group); ++i) {
-        left.push_back(disagreements(group, i));
-    }
-    const int least = *std::ranges::min_element(left);
-    for (int i = 0; i < std::ssize(group); ++i) {
-        if (left[i] == least) {
-            findings.push_back(stands_apart(group[i], averaged));
-        }
-    }
 }
 
 bool within_season(double full_bloom) {
@@ -206,10 +147,12 @@ ObservationsReport observe(const Orchard& orchard, const Station& station, Hemis
         }
         groups[{seen.accession, seen.season, seen.offset.degrees}].push_back({&seen, full});
     }
+    std::vector<std::vector<Told>> springs;
     for (const auto& [key, group] : groups) {
         report.observations.push_back(observation_of(group));
-        add_apart(report.findings, group, report.observations.back().full_bloom);
+        springs.push_back(group);
     }
+    detail::add_odd_observations(report.findings, report.stages, springs);
     detail::add_without_weather(report.findings, without, season_of(as_of, hemisphere));
     return report;
 }

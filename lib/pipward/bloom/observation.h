@@ -84,7 +84,7 @@ struct NotYet {
 struct StagesReport {
     std::vector<StageSeen> stages;  ///< by day, then fid; on their species' usual ladders
     std::vector<NotYet> not_yet;    ///< notes of stages before first bloom, or of 0 % open
-    Findings findings;              ///< notes that cannot be placed, and stages that run backwards on a tree
+    Findings findings;              ///< notes that cannot be placed
 };
 
 /// Places every bloom observation that was made by `as_of`, of whatever season. A note with a tree stands at
@@ -105,7 +105,7 @@ struct ObservationsReport {
     std::vector<StageSeen> stages;          ///< every note that could be placed, on the ladders learned
     std::vector<NotYet> not_yet;            ///< as in StagesReport
     Ladders ladders;                        ///< as the springs before that of `as_of` taught them
-    Findings findings;                      ///< notes that could not be used, each with the reason
+    Findings findings;                      ///< notes that could not be used, and odd ones, each with the reason
 };
 
 /// Turns notes of any stage into full-bloom days by the stage ladder and the season's own warmth.

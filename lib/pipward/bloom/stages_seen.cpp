@@ -56,20 +56,6 @@ Finding nothing_open(const BloomObservation& observation) {
     return finding;
 }
 
-Finding running_backwards(const StageSeen& earlier, const StageSeen& later) {
-    Finding finding;
-    finding.level = Level::warning;
-    finding.table = "bloom_observation";
-    finding.row = fmt::format("fid {}", later.fid);
-    finding.field = "observed_on";
-    finding.value = to_iso(later.observed_on);
-    finding.message = say("Stage {} on {} comes after stage {}, observed on {} (fid {}).", later.stage.code,
-                          later.tree.empty() ? later.accession : later.tree, earlier.stage.code,
-                          to_iso(earlier.observed_on), earlier.fid);
-    finding.remedy = say("Check the dates, the stages and the tree of both observations.");
-    return finding;
-}
-
 CelsiusStep mean_offset(const std::vector<const Tree*>& trees, const Station& station) {
     if (trees.empty()) {
         return {};
@@ -106,27 +92,6 @@ bool stands_before_bloom(const BloomObservation& observation) {
     const bool of_buds = observation.bbch <= last_leaf_stage || observation.bbch >= first_bud_stage;
     return (of_buds && observation.bbch < first_bloom) ||
            (observation.open_percent && *observation.open_percent == 0);
-}
-
-struct SeasonOfTree {
-    std::string tree;
-    std::string accession;
-    Season season;
-
-    auto operator<=>(const SeasonOfTree&) const = default;
-};
-
-void add_backwards(Findings& findings, const std::vector<StageSeen>& stages) {
-    std::map<SeasonOfTree, const StageSeen*> farthest;
-    for (const auto& seen : stages) {
-        auto& before = farthest[{seen.tree, seen.accession, seen.season}];
-        if (before != nullptr && before->observed_on < seen.observed_on && seen.stage < before->stage) {
-            findings.push_back(running_backwards(*before, seen));
-        }
-        if (before == nullptr || before->stage <= seen.stage) {
-            before = &seen;
-        }
-    }
 }
 
 }  // namespace
@@ -190,7 +155,6 @@ StagesReport stages_seen(const Orchard& orchard, const Station& station, Hemisph
     std::ranges::sort(report.stages, [](const StageSeen& a, const StageSeen& b) {
         return std::tie(a.observed_on, a.fid) < std::tie(b.observed_on, b.fid);
     });
-    add_backwards(report.findings, report.stages);
     return report;
 }
 

@@ -15023,10 +15023,6 @@
         <translation>Anteil der Blüten, die sich geöffnet haben.</translation>
     </message>
     <message>
-        <source>Shows how well each method forecasts bloom in this orchard: every past spring is forecast on days of the calendar from what was known by then and compared with the observations. Besides, every season is left out in turn and forecast from all others.</source>
-        <translation>Zeigt, wie gut jedes Verfahren die Blüte in dieser Obstanlage vorhersagt: Jedes vergangene Frühjahr wird an Tagen des Kalenders aus dem vorhergesagt, was bis dahin bekannt war, und mit den Beobachtungen verglichen. Außerdem wird jede Saison der Reihe nach ausgelassen und aus allen übrigen vorhergesagt.</translation>
-    </message>
-    <message>
         <source>Skill of the meeting probabilities</source>
         <translation>Vorhersagegüte für das Zusammentreffen</translation>
     </message>
@@ -16321,6 +16317,114 @@
     <message>
         <source>No longer to be done, and cancelled: {}.</source>
         <translation>Nicht mehr zu tun und abgesagt: {}.</translation>
+    </message>
+    <message>
+        <source>Appendix: where the observed days fell in the forecasts</source>
+        <translation>Anhang: wo die beobachteten Tage in den Vorhersagen lagen</translation>
+    </message>
+    <message>
+        <source>Bias, days</source>
+        <translation>Bias, Tage</translation>
+    </message>
+    <message>
+        <source>By {} observations of this spring (fid {}) full bloom of {} is {:.0f} days earlier than its other springs and the season&apos;s warmth suggest.</source>
+        <translation>Nach {} Beobachtungen dieses Frühjahrs (fid {}) läge die Vollblüte von {} {} Tage früher, als die anderen Frühjahre und die Wärme der Saison erwarten lassen.</translation>
+    </message>
+    <message>
+        <source>By {} observations of this spring (fid {}) full bloom of {} is {:.0f} days later than its other springs and the season&apos;s warmth suggest.</source>
+        <translation>Nach {} Beobachtungen dieses Frühjahrs (fid {}) läge die Vollblüte von {} {} Tage später, als die anderen Frühjahre und die Wärme der Saison erwarten lassen.</translation>
+    </message>
+    <message>
+        <source>CRPS, days</source>
+        <translation>CRPS, Tage</translation>
+    </message>
+    <message>
+        <source>Check the date, the stage and the tree: the spring&apos;s other observations agree.</source>
+        <translation>Datum, Stadium und Baum prüfen: Die anderen Beobachtungen des Frühjahrs stimmen überein.</translation>
+    </message>
+    <message>
+        <source>Each bar counts the observed days that fell in one tenth of the forecast, the earliest tenth on the left. Where the forecast is right the bars are even (dashed line); the grey band is the room that chance leaves with so many springs. High at both ends: the intervals are too narrow. High in the middle: too wide. High on the left: forecast too late; on the right: too early.</source>
+        <translation>Jeder Balken zählt die beobachteten Tage, die in ein Zehntel der Vorhersage fielen, das früheste Zehntel links. Stimmt die Vorhersage, sind die Balken gleich hoch (gestrichelte Linie); das graue Band ist der Spielraum, den der Zufall bei so vielen Frühjahren lässt. An beiden Enden hoch: Die Intervalle sind zu eng. In der Mitte hoch: zu weit. Links hoch: zu spät vorhergesagt; rechts: zu früh.</translation>
+    </message>
+    <message>
+        <source>End of bloom</source>
+        <translation>Blühende</translation>
+    </message>
+    <message>
+        <source>In which tenth of the forecast the observed day fell, forward in time: even where the forecast is right.</source>
+        <translation>In welches Zehntel der Vorhersage der beobachtete Tag fiel, vorwärts in der Zeit: gleichmäßig, wo die Vorhersage stimmt.</translation>
+    </message>
+    <message>
+        <source>Inside the 80 % interval</source>
+        <translation>Im 80-%-Intervall</translation>
+    </message>
+    <message>
+        <source>Method: {}. Each past spring was forecast from earlier springs alone, on days of the calendar, the weather after that day hidden. Bias above zero: forecast too late.</source>
+        <translation>Verfahren: {}. Jedes vergangene Frühjahr wurde allein aus früheren vorhergesagt, an Tagen des Kalenders, das Wetter nach diesem Tag verdeckt. Bias über null: zu spät vorhergesagt.</translation>
+    </message>
+    <message>
+        <source>No past spring could be forecast from earlier ones.</source>
+        <translation>Kein vergangenes Frühjahr ließ sich aus früheren vorhersagen.</translation>
+    </message>
+    <message>
+        <source>Observed days</source>
+        <translation>Beobachtete Tage</translation>
+    </message>
+    <message>
+        <source>Observed days that fell in this tenth of their forecasts.</source>
+        <translation>Beobachtete Tage, die in dieses Zehntel ihrer Vorhersagen fielen.</translation>
+    </message>
+    <message>
+        <source>Place of the observed days in their forecasts</source>
+        <translation>Lage der beobachteten Tage in ihren Vorhersagen</translation>
+    </message>
+    <message>
+        <source>Place, from</source>
+        <translation>Lage, von</translation>
+    </message>
+    <message>
+        <source>Place, to</source>
+        <translation>Lage, bis</translation>
+    </message>
+    <message>
+        <source>RMSE of the mean date of the last 15 springs</source>
+        <translation>RMSE des mittleren Tags der letzten 15 Frühjahre</translation>
+    </message>
+    <message>
+        <source>RMSE, days</source>
+        <translation>RMSE, Tage</translation>
+    </message>
+    <message>
+        <source>Share of the forecast&apos;s scenarios before the day.</source>
+        <translation>Anteil der Szenarien der Vorhersage, die vor dem Tag liegen.</translation>
+    </message>
+    <message>
+        <source>Shows how well each method forecasts bloom in this orchard: every past spring is forecast on days of the calendar from what was known by then and compared with the observations. Besides, every season is left out in turn and forecast from all others. Makes a sheet to print, in whose appendix the observed days stand within their forecasts.</source>
+        <translation>Zeigt, wie gut jedes Verfahren die Blüte in dieser Obstanlage vorhersagt: Jedes vergangene Frühjahr wird an Tagen des Kalenders aus dem vorhergesagt, was bis dahin bekannt war, und mit den Beobachtungen verglichen. Außerdem wird jede Saison der Reihe nach ausgelassen und aus allen übrigen vorhergesagt. Macht ein Blatt zum Drucken, in dessen Anhang die beobachteten Tage innerhalb ihrer Vorhersagen stehen.</translation>
+    </message>
+    <message>
+        <source>Stage {} on {} comes before stage {}, observed on {} (fid {}).</source>
+        <translation>Stadium {} am {} kommt vor Stadium {}, beobachtet am {} (fid {}).</translation>
+    </message>
+    <message>
+        <source>The species, or all together.</source>
+        <translation>Die Art, oder alle zusammen.</translation>
+    </message>
+    <message>
+        <source>The upper edge of the tenth.</source>
+        <translation>Die obere Grenze des Zehntels.</translation>
+    </message>
+    <message>
+        <source>Their share of all; 0.1 is right.</source>
+        <translation>Ihr Anteil an allen; 0,1 ist richtig.</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>{}, all accessions</source>
+        <translation>{}, alle Akzessionen</translation>
     </message>
 </context>
 </TS>

@@ -4,10 +4,12 @@
 #include <string>
 #include <vector>
 
+#include "pipward/operation/declare/detail/sheet_parameters.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/bloom_skill_tables.h"
 #include "pipward/operation/season/detail/season_request.h"
 #include "pipward/operation/season/result_tables.h"
+#include "pipward/paper/skill_sheet.h"
 #include "pipward/season/words.h"
 #include "pipward/value/complaint.h"
 
@@ -101,13 +103,17 @@ Outcome run(const Request& request, const Run& lent) {
     Outcome outcome;
     using Forward = std::vector<bloom::ForwardScore>;
     using Meetings = std::vector<cross::MeetingScore>;
+    const auto chosen = bloom::best_method(scores);
+    const auto ahead =
+        request.forward ? season::score_forward(place, past, forward, forward_step) : Forward{};
     outcome.tables = {
-        bloom_skill_table(
-            request.forward ? season::score_forward(place, past, forward, forward_step) : Forward{},
-            bloom::best_method(scores)),
+        bloom_skill_table(ahead, chosen), forecast_place_table(ahead, chosen),
         bloom_left_out_table.of(scores),
         meeting_skill_table.of(request.pairs ? season::score_meetings(place, past, forward, meeting_step)
                                              : Meetings{})};
+    outcome.files = {{"bloom-skill.html", "text/html",
+                      paper::skill_sheet_html({orchard_name({}, request.book), place.as_of, chosen, ahead},
+                                              lent.wording)}};
     outcome.findings = std::move(place.findings);
     outcome.summary = summary_of(scores);
     keep_results(request.book, request.keep, outcome, lent);
@@ -122,7 +128,8 @@ std::unique_ptr<const Operation> bloom_skill() {
              {"bloom-skill", "Bloom forecast skill", "Bloom",
               "Shows how well each method forecasts bloom in this orchard: every past spring is forecast "
               "on days of the calendar from what was known by then and compared with the observations. "
-              "Besides, every season is left out in turn and forecast from all others."},
+              "Besides, every season is left out in turn and forecast from all others. Makes a sheet to "
+              "print, in whose appendix the observed days stand within their forecasts."},
          .parameters = season_parameters<Request>(
              {parameter(&Request::forward, "forward", "Forward in time",
                         "Whether to forecast each past spring from earlier springs alone."),
@@ -145,7 +152,8 @@ std::unique_ptr<const Operation> bloom_skill() {
               parameter(&Request::per_accession, "per-accession", "Per accession",
                         "Whether each accession gets scores of its own besides those of all together."),
               keep_parameter(&Request::keep)}),
-         .results = {bloom_skill_shape(), bloom_left_out_table.shape(), meeting_skill_table.shape()},
+         .results = {bloom_skill_shape(), forecast_place_shape(), bloom_left_out_table.shape(),
+                     meeting_skill_table.shape()},
          .examples = {{"How far off on the first of March and of April, and how well meetings are forecast.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},

@@ -77,6 +77,46 @@ constexpr TableOf<SkillRow> bloom_skill_rows{
                                    "bias_days", "crps_days", "inside_80", "chosen"}};
     }};
 
+struct PlaceRow {
+    const bloom::ForwardScore* score;
+    int bin;
+};
+
+double edge(int bin) {
+    return static_cast<double>(bin) / bloom::histogram_bins;
+}
+
+const std::vector<ColumnOf<PlaceRow>>& place_columns() {
+    using R = const PlaceRow&;
+    static const std::vector<ColumnOf<PlaceRow>> columns{
+        {{"stage", whole, "BBCH", "Stage",
+          "The forecast stage: 60 first bloom, 65 full bloom, 69 end of bloom."},
+         [](R r) { return whole_cell(r.score->stage.code); }},
+        {{"accession", text, "", "Species", "The species, or all together."},
+         [](R r) { return text_cell(r.score->accession.empty() ? "all" : r.score->accession); }},
+        {{"issued", text, "", "Issued", "Month and day on which the forecast was made."},
+         [](R r) { return text_cell(issued_text(r.score->issued)); }},
+        {{"place_from", number, "0 to 1", "Place, from", "Share of the forecast's scenarios before the day."},
+         [](R r) { return number_cell(edge(r.bin), 1); }},
+        {{"place_to", number, "0 to 1", "Place, to", "The upper edge of the tenth."},
+         [](R r) { return number_cell(edge(r.bin + 1), 1); }},
+        {{"n", whole, "", "Observed days", "Observed days that fell in this tenth of their forecasts."},
+         [](R r) { return whole_cell(r.score->places[r.bin]); }},
+        {{"share", number, "0 to 1", "Observed share", "Their share of all; 0.1 is right."},
+         [](R r) { return number_cell(static_cast<double>(r.score->places[r.bin]) / r.score->n, 3); }},
+    };
+    return columns;
+}
+
+constexpr TableOf<PlaceRow> forecast_place_rows{
+    "forecast_place", "Place of the observed days in their forecasts",
+    "In which tenth of the forecast the observed day fell, forward in time: even where the forecast is "
+    "right.",
+    place_columns, [] {
+        return TableView{.first = {"stage", "accession", "issued", "place_from", "place_to", "n", "share"},
+                         .behind = true};
+    }};
+
 const std::vector<ColumnOf<cross::MeetingScore>>& meeting_columns() {
     using R = const cross::MeetingScore&;
     static const std::vector<ColumnOf<cross::MeetingScore>> columns{
@@ -143,6 +183,22 @@ Table detail::bloom_skill_table(std::span<const bloom::ForwardScore> scores, blo
     }
     std::ranges::stable_sort(rows, {}, compared_with);
     return bloom_skill_rows.of(rows);
+}
+
+ResultShape detail::forecast_place_shape() {
+    return forecast_place_rows.shape();
+}
+
+Table detail::forecast_place_table(std::span<const bloom::ForwardScore> scores, bloom::BloomMethod chosen) {
+    std::vector<PlaceRow> rows;
+    for (const auto& score : scores) {
+        if (score.method == chosen && (score.accession.empty() || score.of_species)) {
+            for (int bin = 0; bin < bloom::histogram_bins; ++bin) {
+                rows.push_back({&score, bin});
+            }
+        }
+    }
+    return forecast_place_rows.of(rows);
 }
 
 const TableOf<cross::MeetingScore> detail::meeting_skill_table{

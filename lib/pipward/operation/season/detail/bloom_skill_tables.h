@@ -20,6 +20,11 @@ ResultShape bloom_skill_shape();
 /// In the order of the scores; `chosen` is the method that forecasts use.
 Table bloom_skill_table(std::span<const bloom::ForwardScore> scores, bloom::BloomMethod chosen);
 
+/// One row a stage, issue day, species (or "all") and tenth of the forecast.
+ResultShape forecast_place_shape();
+/// Of the scores of `chosen`; single accessions are left out.
+Table forecast_place_table(std::span<const bloom::ForwardScore> scores, bloom::BloomMethod chosen);
+
 /// One row a way and issue day for all probabilities, then one a tenth of the scale in which any fell.
 extern const TableOf<cross::MeetingScore> meeting_skill_table;
 
