@@ -208,6 +208,51 @@ TEST(FieldPages, NamesOfManyRowsNeitherCollideNorHideTrees) {
     }
 }
 
+TEST(FieldPages, NoTextHidesATreeOrAnotherTextOnAnyPageOfAHundredRows) {
+    auto map = block(100, 100, 1.0);
+    // A second block behind the first, so that the name of the first has trees above it.
+    for (const auto& tree : block(10, 100, 1.0).trees) {
+        map.trees.push_back({tree.at + math::PlanePoint{0, 44}, tree.number, {}, false, "Behind"});
+    }
+    for (std::size_t i = 0; i < 10000; ++i) {
+        map.trees[i].block = "Before";
+    }
+    for (const double turned : {0.0, 35.0}) {
+        map.turned_deg = turned;
+        const auto pages = drawn(map, *plan_map(map, a3_page, {}));
+        std::size_t all_texts = 0;
+        for (std::size_t page = pages.pages.size() > 1 ? 1 : 0; page < pages.pages.size(); ++page) {
+            const auto frame = map_box(pages.pages[page].size);
+            std::vector<Box> texts;
+            std::vector<PaperSpot> marks;
+            for (const auto& piece : pages.pages[page].pieces) {
+                const auto* text = std::get_if<TextPiece>(&piece);
+                if (text != nullptr && holds(frame, inset(text->box, {0.5}))) {
+                    texts.push_back(inset(text->box, {0.4}));
+                }
+                if (const auto* mark = std::get_if<ShapePiece>(&piece);
+                    mark != nullptr && mark->fill == Paint{240, 228, 66}) {
+                    marks.push_back(mark->corners.front());
+                }
+            }
+            all_texts += texts.size();
+            std::ranges::sort(texts, {}, [](const Box& box) { return box.left.value; });
+            for (std::size_t a = 0; a < texts.size(); ++a) {
+                for (std::size_t b = a + 1; b < texts.size() && texts[b].left < texts[a].right(); ++b) {
+                    EXPECT_FALSE(overlap(texts[a], texts[b])) << page << " " << a << " " << b;
+                }
+                EXPECT_TRUE(std::ranges::none_of(marks,
+                                                 [&](PaperSpot at) {
+                                                     return overlap(texts[a], {at.x, at.y, {0.01}, {0.01}});
+                                                 }))
+                    << page << " " << a;
+            }
+        }
+        // An outermost page may have hardly any; most trees have their number on some page.
+        EXPECT_GT(all_texts, map.trees.size() / 2);
+    }
+}
+
 TEST(FieldPages, CountsTheNumbersForWhichThereIsNoRoom) {
     const auto map = block(8, 40, 0.3);
     const auto pages = drawn(map, *plan_map(map, a4_page, 500));

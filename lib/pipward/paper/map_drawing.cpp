@@ -61,7 +61,7 @@ void MapDrawing::put_text(const std::string& text, const Box& box, const Face& f
     pieces_.push_back(TextPiece{text, box, face, Align::left, false, black_paint, true});
 }
 
-// Above the uppermost tree of each.
+// Above the uppermost tree of each, higher where something stands there.
 void MapDrawing::put_block_names() {
     std::map<std::string, PaperSpot> tops;
     for (const auto& tree : map_.trees) {
@@ -72,13 +72,24 @@ void MapDrawing::put_block_names() {
         }
     }
     for (const auto& [block, top] : tops) {
-        const auto text = clean_text(block);
-        const auto size = ruler_(text, {block_points, true}, {});
-        const Box box{top.x - size.width / 2, top.y - size.height - Millimetres{3}, size.width, size.height};
-        if (!text.empty() && holds(box_, box)) {
-            put_text(text, box, {block_points, true});
+        if (const auto text = clean_text(block); !text.empty() && is_on_page(top)) {
+            put_block_name(text, top);
         }
     }
+}
+
+void MapDrawing::put_block_name(const std::string& text, PaperSpot top) {
+    const Face face{block_points, true};
+    const auto size = ruler_(text, face, {});
+    for (double above = 3; above <= 15; above += 1) {
+        const Box box{top.x - size.width / 2, top.y - size.height - Millimetres{above}, size.width,
+                      size.height};
+        if (holds(box_, box) && room_.is_free(box)) {
+            put_text(text, box, face);
+            return;
+        }
+    }
+    ++left_out_;
 }
 
 void MapDrawing::put_row_lines() {

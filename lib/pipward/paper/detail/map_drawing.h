@@ -38,6 +38,7 @@ class MapDrawing {
     std::optional<Box> room_for_row_name(const std::string& name, const Face& face, PaperSpot end,
                                          PaperSpot before) const;
     void put_row_name(const std::vector<std::string>& writings, PaperSpot end, PaperSpot before);
+    void put_block_name(const std::string& text, PaperSpot top);
     void put_text(const std::string& text, const Box& box, const Face& face);
     bool put_number(const std::string& number, PaperSpot at, Millimetres mark);
 
