@@ -43,12 +43,12 @@ struct ReplayedCross {
     std::string cross;                           ///< code of the goal
     bool observed = false;                       ///< full bloom of both parents was noted
     int wanted = 0;                              ///< seedlings
-    std::array<double, planners.size()> done{};  ///< share of its flowers worked in time, 0..1, by planner
+    std::array<double, planners.size()> done{};  ///< share of its flowers pollinated in time, 0..1, by planner
     int flips = 0;      ///< changes of the followed way before its flowers are worked
     bool late = false;  ///< work of it was first announced past its last day
 };
 
-/// Least share of the flowers worked in time that makes a cross a success.
+/// Least share of the flowers pollinated in time that makes a cross a success.
 inline constexpr double success_from = 0.9;
 
 /// What a plan said of a cross, and what came.

@@ -15,7 +15,7 @@ struct PlannerScore {
     int crosses = 0;                                      ///< of all springs
     double success = 0;                                   ///< share of the crosses, 0..1
     double success_sd = 0;    ///< of that share from spring to spring; 0 with one spring
-    double seedlings = 0;     ///< wanted ones times the share of the flowers worked in time
+    double seedlings = 0;     ///< wanted ones times the share of the flowers pollinated in time
     double of_hindsight = 0;  ///< seedlings over those with hindsight; 0 where hindsight has none
 };
 

@@ -16411,7 +16411,7 @@
         <translation>Genannt</translation>
     </message>
     <message>
-        <source>Seedlings wanted of each cross, times the share of its flowers that were worked in time.</source>
+        <source>Seedlings wanted of each cross, times the share of its flowers that were pollinated in time.</source>
         <translation>Gewünschte Sämlinge jeder Kreuzung, mal dem Anteil ihrer Blüten, die rechtzeitig bearbeitet wurden.</translation>
     </message>
     <message>
@@ -16419,11 +16419,11 @@
         <translation>Anteil, in dem die Kreuzung gelang.</translation>
     </message>
     <message>
-        <source>Share of the crosses of which nine flowers in ten were worked in time, with living pollen.</source>
+        <source>Share of the crosses of which nine flowers in ten were pollinated in time, with living pollen.</source>
         <translation>Anteil der Kreuzungen, von denen neun von zehn Blüten rechtzeitig mit lebendem Pollen bearbeitet wurden.</translation>
     </message>
     <message>
-        <source>Share of the flowers worked in time, as planned.</source>
+        <source>Share of the flowers pollinated in time, as planned.</source>
         <translation>Anteil der rechtzeitig bearbeiteten Blüten, wie geplant.</translation>
     </message>
     <message>
