@@ -16451,7 +16451,7 @@
         <translation>Das erste nachgespielte Frühjahr; ohne Angabe das vierte mit Beobachtungen.</translation>
     </message>
     <message>
-        <source>The plan is made anew every so many days.</source>
+        <source>The plan is made again every so many days.</source>
         <translation>Der Plan wird alle so viele Tage neu gemacht.</translation>
     </message>
     <message>

@@ -143,7 +143,7 @@ std::unique_ptr<const Operation> plan_replay() {
          .parameters = season_parameters<Request>(
              {method_parameter(&Request::method),
               parameter(&Request::days_between_looks, "days-between-looks", "Days between looks",
-                        "The plan is made anew every so many days.")
+                        "The plan is made again every so many days.")
                   .in("d")
                   .between(1, 30),
               parameter(&Request::first_season, "first-season", "First season",
