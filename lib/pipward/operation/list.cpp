@@ -22,6 +22,7 @@ std::span<const std::unique_ptr<const Operation>> operations() {
         detail::bloom_forecast(),
         detail::cross_outlook(),
         detail::season_plan(),
+        detail::plan_replay(),
         detail::field_calendar(),
         detail::work_sheet(),
         detail::record_template(),

@@ -16426,5 +16426,209 @@
         <source>{}, all accessions</source>
         <translation>{}, alle Akzessionen</translation>
     </message>
+    <message>
+        <source>As planned</source>
+        <translation>Wie geplant</translation>
+    </message>
+    <message>
+        <source>Changes of way</source>
+        <translation>Wechsel des Weges</translation>
+    </message>
+    <message>
+        <source>Crosses of all springs together.</source>
+        <translation>Kreuzungen aller Frühjahre zusammen.</translation>
+    </message>
+    <message>
+        <source>Days between looks</source>
+        <translation>Tage zwischen den Durchsichten</translation>
+    </message>
+    <message>
+        <source>Fixed calendar</source>
+        <translation>Fester Kalender</translation>
+    </message>
+    <message>
+        <source>Fresh only</source>
+        <translation>Nur frisch</translation>
+    </message>
+    <message>
+        <source>How often the plan said a probability of it, one a look and cross.</source>
+        <translation>Wie oft der Plan eine Wahrscheinlichkeit davon nannte, eine je Durchsicht und Kreuzung.</translation>
+    </message>
+    <message>
+        <source>Least probability in the row, of a tenth of the scale.</source>
+        <translation>Kleinste Wahrscheinlichkeit der Zeile, eines Zehntels der Skala.</translation>
+    </message>
+    <message>
+        <source>Mean of what the plan said.</source>
+        <translation>Mittel dessen, was der Plan nannte.</translation>
+    </message>
+    <message>
+        <source>No past spring has both observations of bloom, with others before it, and crosses whose parents stood then.</source>
+        <translation>Kein vergangenes Frühjahr hat Blühbeobachtungen, frühere davor und Kreuzungen, deren Eltern damals standen.</translation>
+    </message>
+    <message>
+        <source>Note bloom for some springs, or enter crosses of this season.</source>
+        <translation>Notieren Sie die Blüte einiger Frühjahre oder tragen Sie Kreuzungen dieser Saison ein.</translation>
+    </message>
+    <message>
+        <source>Observed</source>
+        <translation>Beobachtet</translation>
+    </message>
+    <message>
+        <source>Of hindsight</source>
+        <translation>Gemessen an der Rückschau</translation>
+    </message>
+    <message>
+        <source>Of the cross.</source>
+        <translation>Der Kreuzung.</translation>
+    </message>
+    <message>
+        <source>One row a cross of a replayed spring.</source>
+        <translation>Eine Zeile je Kreuzung eines nachgespielten Frühjahrs.</translation>
+    </message>
+    <message>
+        <source>Plan replay</source>
+        <translation>Planrückspiel</translation>
+    </message>
+    <message>
+        <source>Plan replay by cross</source>
+        <translation>Planrückspiel nach Kreuzung</translation>
+    </message>
+    <message>
+        <source>Planner</source>
+        <translation>Planer</translation>
+    </message>
+    <message>
+        <source>Probabilities of the replayed plans</source>
+        <translation>Wahrscheinlichkeiten der nachgespielten Pläne</translation>
+    </message>
+    <message>
+        <source>Replaying the spring of {}</source>
+        <translation>Das Frühjahr {} wird nachgespielt</translation>
+    </message>
+    <message>
+        <source>Said</source>
+        <translation>Genannt</translation>
+    </message>
+    <message>
+        <source>Seedlings wanted of each cross, times the share of its flowers that were pollinated in time.</source>
+        <translation>Gewünschte Sämlinge jeder Kreuzung, mal dem Anteil ihrer Blüten, die rechtzeitig bearbeitet wurden.</translation>
+    </message>
+    <message>
+        <source>Share in which the cross succeeded.</source>
+        <translation>Anteil, in dem die Kreuzung gelang.</translation>
+    </message>
+    <message>
+        <source>Share of the crosses of which nine flowers in ten were pollinated in time, with living pollen.</source>
+        <translation>Anteil der Kreuzungen, von denen neun von zehn Blüten rechtzeitig mit lebendem Pollen bearbeitet wurden.</translation>
+    </message>
+    <message>
+        <source>Share of the flowers pollinated in time, as planned.</source>
+        <translation>Anteil der rechtzeitig bearbeiteten Blüten, wie geplant.</translation>
+    </message>
+    <message>
+        <source>Shows what the season plan is worth in this orchard: this season&apos;s crosses are planned in every past spring, look by look, from what was known that day, and judged by what bloomed.</source>
+        <translation>Zeigt, was der Saisonplan in diesem Obstgarten wert ist: Die Kreuzungen dieser Saison werden in jedem vergangenen Frühjahr geplant, Durchsicht für Durchsicht, aus dem, was an dem Tag bekannt war, und an dem gemessen, was blühte.</translation>
+    </message>
+    <message>
+        <source>Spread of success</source>
+        <translation>Streuung des Gelingens</translation>
+    </message>
+    <message>
+        <source>Springs replayed.</source>
+        <translation>Nachgespielte Frühjahre.</translation>
+    </message>
+    <message>
+        <source>Standard deviation of that share from spring to spring.</source>
+        <translation>Standardabweichung dieses Anteils von Frühjahr zu Frühjahr.</translation>
+    </message>
+    <message>
+        <source>Success</source>
+        <translation>Gelingen</translation>
+    </message>
+    <message>
+        <source>The first spring replayed; where not given, the fourth one with observations.</source>
+        <translation>Das erste nachgespielte Frühjahr; ohne Angabe das vierte mit Beobachtungen.</translation>
+    </message>
+    <message>
+        <source>The plan is made again every so many days.</source>
+        <translation>Der Plan wird alle so viele Tage neu gemacht.</translation>
+    </message>
+    <message>
+        <source>The probability that the plan said of a cross against the share in which it succeeded.</source>
+        <translation>Die Wahrscheinlichkeit, die der Plan für eine Kreuzung nannte, gegen den Anteil, in dem sie gelang.</translation>
+    </message>
+    <message>
+        <source>The same on the usual days.</source>
+        <translation>Dasselbe an den üblichen Tagen.</translation>
+    </message>
+    <message>
+        <source>The same with fresh pollen only.</source>
+        <translation>Dasselbe nur mit frischem Pollen.</translation>
+    </message>
+    <message>
+        <source>The same, the spring known beforehand.</source>
+        <translation>Dasselbe, das Frühjahr vorher bekannt.</translation>
+    </message>
+    <message>
+        <source>The season plan lived through in past springs, beside other ways of working.</source>
+        <translation>Der Saisonplan in vergangenen Frühjahren durchlebt, neben anderen Arbeitsweisen.</translation>
+    </message>
+    <message>
+        <source>The spring replayed.</source>
+        <translation>Das nachgespielte Frühjahr.</translation>
+    </message>
+    <message>
+        <source>These seedlings over those with hindsight.</source>
+        <translation>Diese Sämlinge geteilt durch die mit Rückschau.</translation>
+    </message>
+    <message>
+        <source>Whether full bloom of all parents was noted; else the model with the weather known stands for it.</source>
+        <translation>Ob die Vollblüte aller Eltern notiert wurde; sonst steht dafür das Modell mit bekanntem Wetter.</translation>
+    </message>
+    <message>
+        <source>Whether work was first announced after its last day.</source>
+        <translation>Ob Arbeit erst nach ihrem letzten Tag angekündigt wurde.</translation>
+    </message>
+    <message>
+        <source>Who works the crosses.</source>
+        <translation>Wer die Kreuzungen bearbeitet.</translation>
+    </message>
+    <message>
+        <source>With hindsight</source>
+        <translation>Mit Rückschau</translation>
+    </message>
+    <message>
+        <source>by the plan of each look, from what was known that day</source>
+        <translation>nach dem Plan jeder Durchsicht, aus dem, was an dem Tag bekannt war</translation>
+    </message>
+    <message>
+        <source>by the same plan, the whole spring known beforehand</source>
+        <translation>nach demselben Plan, das ganze Frühjahr vorher bekannt</translation>
+    </message>
+    <message>
+        <source>on the usual days, whatever the spring</source>
+        <translation>an den üblichen Tagen, wie auch das Frühjahr ist</translation>
+    </message>
+    <message>
+        <source>with fresh pollen on the day it sheds, every day looked at</source>
+        <translation>mit frischem Pollen am Tag, an dem er stäubt, jeden Tag nachgesehen</translation>
+    </message>
+    <message>
+        <source>1 spring</source>
+        <translation>1 Frühjahr</translation>
+    </message>
+    <message>
+        <source>How often the plan changed the way of getting pollen before any was in hand.</source>
+        <translation>Wie oft der Plan den Weg zum Pollen änderte, bevor welcher vorhanden war.</translation>
+    </message>
+    <message>
+        <source>In {} the plan reached {:.0f} % of the seedlings that hindsight reaches. Crosses that changed their way: {:.0f} %. Crosses with work first announced after its last day: {}.</source>
+        <translation>In {} erreichte der Plan {} % der Sämlinge, die man mit dem Wissen von danach erreicht. Kreuzungen, die ihren Weg änderten: {} %. Kreuzungen mit Arbeit, die erst nach ihrem letzten Tag angekündigt wurde: {}.</translation>
+    </message>
+    <message>
+        <source>{} springs</source>
+        <translation>{} Frühjahren</translation>
+    </message>
 </context>
 </TS>

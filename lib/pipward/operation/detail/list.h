@@ -25,6 +25,7 @@ std::unique_ptr<const Operation> bloom_skill();
 std::unique_ptr<const Operation> bloom_forecast();
 std::unique_ptr<const Operation> cross_outlook();
 std::unique_ptr<const Operation> season_plan();
+std::unique_ptr<const Operation> plan_replay();
 std::unique_ptr<const Operation> field_calendar();
 std::unique_ptr<const Operation> work_sheet();
 std::unique_ptr<const Operation> harvest_list();
