@@ -253,6 +253,23 @@ TEST(FieldPages, NoTextHidesATreeOrAnotherTextOnAnyPageOfAHundredRows) {
     }
 }
 
+TEST(FieldPages, EveryTreeStandsOnSomePageHoweverTheMapIsTurned) {
+    auto map = block(40, 40, 1.0);
+    for (auto& tree : map.trees) {
+        tree.number.clear();
+    }
+    for (const double turned : {0.0, 35.0, 80.0}) {
+        map.turned_deg = turned;
+        const auto plan = *plan_map(map, a4_page, 100);
+        const auto pages = drawn(map, plan);
+        std::size_t shown = 0;
+        for (std::size_t page = plan.overview ? 1 : 0; page < pages.trees.size(); ++page) {
+            shown += pages.trees[page];
+        }
+        EXPECT_GE(shown, map.trees.size()) << turned;
+    }
+}
+
 TEST(FieldPages, CountsTheNumbersForWhichThereIsNoRoom) {
     const auto map = block(8, 40, 0.3);
     const auto pages = drawn(map, *plan_map(map, a4_page, 500));

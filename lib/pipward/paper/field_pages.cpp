@@ -93,7 +93,8 @@ Findings findings_on(const FieldPlan& plan, const FieldPages& pages) {
     if (pages.numbers_left_out > 0) {
         findings.push_back(about_table(
             Level::notice, "tree",
-            say("For want of room {} numbers of trees or rows are left out.", pages.numbers_left_out),
+            say("For want of room {} numbers of trees or names of rows and blocks are left out.",
+                pages.numbers_left_out),
             say("Choose a larger scale, or number the trees: positions are shorter than labels.")));
     }
     return findings;

@@ -15,7 +15,7 @@ struct FieldPages {
     std::vector<Page> pages;           ///< the overview first, where there is one
     std::vector<int> trees;            ///< on each page
     std::vector<int> denominators;     ///< of each page
-    std::size_t numbers_left_out = 0;  ///< of trees and names of rows, for want of room
+    std::size_t numbers_left_out = 0;  ///< of trees, and names of rows and blocks, for want of room
 };
 
 /// The map as planned: rows as lines with their names at both ends, trees as marks with their numbers. A

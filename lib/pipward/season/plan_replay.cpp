@@ -14,6 +14,7 @@ namespace {
 // From mid-February in the north on: the first branches are cut then.
 constexpr SeasonDay first_look = 45;
 constexpr int springs_before = 3;
+constexpr double replay_begins = 0.15;  // of the work; before it the book is read
 
 Day day_in(const Place& place, SeasonDay day) {
     return anchor_of(place.season, place.hemisphere) + day;
@@ -161,8 +162,8 @@ std::vector<cross::SpringReplay> replay_springs(const Place& place, const Replay
     const auto goals_of = season_of_goals(place);
     const auto springs = goals_of ? springs_of(place, request.first_season) : std::vector<Season>{};
     for (std::size_t i = 0; i < springs.size(); ++i) {
-        step(static_cast<double>(i) / static_cast<double>(springs.size()),
-             say("Replaying the spring of {}", springs[i].year));
+        const double done = static_cast<double>(i) / static_cast<double>(springs.size());
+        step(replay_begins + (1 - replay_begins) * done, say("Replaying the spring of {}", springs[i].year));
         PastSpring spring(place, springs[i], *goals_of, request.wish);
         if (spring.has_goals()) {
             replays.push_back(spring.replay(request.days_between_looks));

@@ -14623,10 +14623,6 @@
         <translation>Gefundene flache oder hohle Samen.</translation>
     </message>
     <message>
-        <source>For want of room {} numbers of trees or rows are left out.</source>
-        <translation>Aus Platzmangel sind {} Nummern von Bäumen oder Reihen weggelassen.</translation>
-    </message>
-    <message>
         <source>Forecasting past meetings</source>
         <translation>Vergangenes Zusammentreffen wird vorhergesagt</translation>
     </message>
@@ -16629,6 +16625,10 @@
     <message>
         <source>{} springs</source>
         <translation>{} Frühjahren</translation>
+    </message>
+    <message>
+        <source>For want of room {} numbers of trees or names of rows and blocks are left out.</source>
+        <translation>Aus Platzmangel sind {} Nummern von Bäumen oder Namen von Reihen und Blöcken weggelassen.</translation>
     </message>
 </context>
 </TS>

@@ -107,10 +107,10 @@ Outcome run(const Request& request, const Run& lent) {
     const auto ahead =
         request.forward ? season::score_forward(place, past, forward, forward_step) : Forward{};
     outcome.tables = {
-        bloom_skill_table(ahead, chosen), forecast_place_table(ahead, chosen),
-        bloom_left_out_table.of(scores),
+        bloom_skill_table(ahead, chosen), bloom_left_out_table.of(scores),
         meeting_skill_table.of(request.pairs ? season::score_meetings(place, past, forward, meeting_step)
-                                             : Meetings{})};
+                                             : Meetings{}),
+        forecast_place_table(ahead, chosen)};
     outcome.files = {{"bloom-skill.html", "text/html",
                       paper::skill_sheet_html({orchard_name({}, request.book), place.as_of, chosen, ahead},
                                               lent.wording)}};
@@ -152,8 +152,8 @@ std::unique_ptr<const Operation> bloom_skill() {
               parameter(&Request::per_accession, "per-accession", "Per accession",
                         "Whether each accession gets scores of its own besides those of all together."),
               keep_parameter(&Request::keep)}),
-         .results = {bloom_skill_shape(), forecast_place_shape(), bloom_left_out_table.shape(),
-                     meeting_skill_table.shape()},
+         .results = {bloom_skill_shape(), bloom_left_out_table.shape(), meeting_skill_table.shape(),
+                     forecast_place_shape()},
          .examples = {{"How far off on the first of March and of April, and how well meetings are forecast.",
                        {{"book", "BOOK"},
                         {"as-of", "2026-03-20"},

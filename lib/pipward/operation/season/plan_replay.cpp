@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "pipward/season/plan_replay.h"
 
+#include <cmath>
+
 #include "pipward/operation/declare/column_of.h"
 #include "pipward/operation/detail/list.h"
 #include "pipward/operation/season/detail/season_request.h"
@@ -39,9 +41,9 @@ const std::vector<ColumnOf<season::PlannerScore>>& planner_columns() {
         {{"success_sd", number, "0 to 1", "Spread of success",
           "Standard deviation of that share from spring to spring."},
          [](R r) { return number_cell(r.success_sd, 3); }},
-        {{"seedlings", number, "", "Seedlings",
+        {{"seedlings", whole, "", "Seedlings",
           "Seedlings wanted of each cross, times the share of its flowers that were pollinated in time."},
-         [](R r) { return number_cell(r.seedlings, 0); }},
+         [](R r) { return whole_cell(static_cast<int>(std::lround(r.seedlings))); }},
         {{"of_hindsight", number, "0 to 1", "Of hindsight", "These seedlings over those with hindsight."},
          [](R r) { return number_cell(r.of_hindsight, 3); }},
     };
@@ -75,7 +77,8 @@ const std::vector<ColumnOf<cross::ReplayedCross>>& cross_columns() {
          [](R r) { return number_cell(r.done[2], 3); }},
         {{"fixed", number, "0 to 1", "Fixed calendar", "The same on the usual days."},
          [](R r) { return number_cell(r.done[3], 3); }},
-        {{"flips", whole, "", "Changes of way", "How often the plan changed the way of getting pollen before any was in hand."},
+        {{"flips", whole, "", "Changes of way",
+          "How often the plan changed the way of getting pollen before any was in hand."},
          [](R r) { return whole_cell(r.flips); }},
         {{"late", yes_no, "", "Late", "Whether work was first announced after its last day."},
          [](R r) { return Cell{r.late}; }},
