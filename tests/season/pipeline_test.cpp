@@ -6,9 +6,9 @@
 
 #include <cmath>
 
-#include "bloom/springs.h"
 #include "pipward/season/meetings.h"
 #include "pipward/season/work_to_come.h"
+#include "season/two_apples.h"
 
 namespace pipward::season {
 namespace {
@@ -19,37 +19,9 @@ Day iso(const char* text) {
     return *parse_iso_day(text);
 }
 
-void add_weather(Orchard& orchard, int year) {
-    const auto spring = spring_weather(year);
-    for (std::size_t i = 0; i < spring.days.size(); ++i) {
-        orchard.weather.push_back({0, "Hill", spring.first + static_cast<int>(i), spring.days[i].t_min,
-                                   spring.days[i].t_max, WeatherSource::observed});
-    }
-}
-
-void add_full_bloom(Orchard& orchard, const std::string& accession, int year, double need) {
-    const auto spring = spring_weather(year);
-    const auto curves = bloom::season_curves(spring.days, spring.first, orchard_latitude, CelsiusStep{0});
-    BloomObservation remark;
-    remark.fid = static_cast<std::int64_t>(orchard.bloom_observations.size()) + 1;
-    remark.accession = accession;
-    remark.observed_on =
-        anchor_of({year}, Hemisphere::north) + static_cast<int>(std::lround(true_bloom(curves, need)));
-    remark.bbch = Bbch{65};
-    orchard.bloom_observations.push_back(remark);
-}
-
 /// Two apples that bloom three weeks into spring, nine springs on record and the tenth under way.
 Orchard two_apples() {
-    Orchard orchard;
-    orchard.stations = {{1, "Hill", Metres{300}, MapPoint{9, 50, {}}, orchard_latitude}};
-    orchard.accessions = {apple("Apple A"), apple("Apple B")};
-    for (const auto* name : {"Apple A", "Apple B"}) {
-        Tree tree;
-        tree.label = std::string("T-") + name;
-        tree.accession = name;
-        orchard.trees.push_back(tree);
-    }
+    auto orchard = two_apple_trees();
     for (int year = 2017; year <= 2026; ++year) {
         add_weather(orchard, year);
         if (year < 2026) {

@@ -4,9 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-
-#include "bloom/springs.h"
+#include "season/two_apples.h"
 
 namespace pipward::season {
 namespace {
@@ -15,46 +13,15 @@ using namespace pipward::testing;
 
 constexpr int replayed_year = 2025;
 
-void add_replay_weather(Orchard& orchard, int year, double warmer_after_february) {
-    const auto spring = spring_weather(year);
-    const Day known_to = anchor_of({year}, Hemisphere::north) + 50;
-    for (std::size_t i = 0; i < spring.days.size(); ++i) {
-        const Day day = spring.first + static_cast<int>(i);
-        const CelsiusStep warmer{day > known_to && year == replayed_year ? warmer_after_february : 0};
-        orchard.weather.push_back({0, "Hill", day, spring.days[i].t_min + warmer,
-                                   spring.days[i].t_max + warmer, WeatherSource::observed});
-    }
-}
-
-void add_replay_bloom(Orchard& orchard, const std::string& accession, int year, double need, int later) {
-    const auto spring = spring_weather(year);
-    const auto curves = bloom::season_curves(spring.days, spring.first, orchard_latitude, CelsiusStep{0});
-    BloomObservation seen;
-    seen.fid = static_cast<std::int64_t>(orchard.bloom_observations.size()) + 1;
-    seen.accession = accession;
-    seen.observed_on = anchor_of({year}, Hemisphere::north) +
-                       static_cast<int>(std::lround(true_bloom(curves, need))) + later;
-    seen.bbch = Bbch{65};
-    orchard.bloom_observations.push_back(seen);
-}
-
 // Two apples with eight springs before the replayed one; whatever came after its 19 February can be changed.
 Place two_apples_replayed(double warmer_after_february = 0, int bloom_later = 0) {
-    Orchard orchard;
-    orchard.stations = {{1, "Hill", Metres{300}, MapPoint{9, 50, {}}, orchard_latitude}};
-    orchard.accessions = {apple("Apple A"), apple("Apple B")};
-    for (const auto* name : {"Apple A", "Apple B"}) {
-        Tree tree;
-        tree.label = std::string("T-") + name;
-        tree.accession = name;
-        orchard.trees.push_back(tree);
-    }
+    auto orchard = two_apple_trees();
     for (int year = replayed_year - 8; year <= replayed_year + 1; ++year) {
-        add_replay_weather(orchard, year, warmer_after_february);
+        const bool replayed = year == replayed_year;
+        add_weather(orchard, year, {replayed ? warmer_after_february : 0}, 50);
         if (year <= replayed_year) {
-            const int later = year == replayed_year ? bloom_later : 0;
-            add_replay_bloom(orchard, "Apple A", year, 4600, later);
-            add_replay_bloom(orchard, "Apple B", year, 4800, later);
+            add_full_bloom(orchard, "Apple A", year, 4600, replayed ? bloom_later : 0);
+            add_full_bloom(orchard, "Apple B", year, 4800, replayed ? bloom_later : 0);
         }
     }
     orchard.goals = {{1, "26-01", {replayed_year + 1}, "Apple A", "Apple B", 50, {}, {}}};
