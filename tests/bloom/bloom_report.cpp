@@ -5,14 +5,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <set>
+#include <span>
 #include <string>
 #include <tuple>
 #include <vector>
 
 #include "klein_altendorf.h"
 #include "pipward/bloom/forward.h"
+#include "pipward/bloom/observed_stages.h"
 #include "pipward/season/pipeline.h"
 
 namespace pipward::testing {
@@ -282,6 +285,90 @@ void print_early(KleinAltendorf read) {
     print_against_recent_mean(cases);
 }
 
+struct Waited {
+    double without = 0;  // sums of squares
+    double with_note = 0;
+    int n = 0;
+};
+
+double error_on_eve(const KleinAltendorf& read, const bloom::BloomModel& model, const bloom::Ladders& ladders,
+                    std::span<const weather::SeasonWeather> past, const weather::SeasonWeather& spring,
+                    const std::string& accession, Day day, std::span<const bloom::NotYet> looks,
+                    double observed) {
+    weather::CurrentSeason current{spring, 0, {}};
+    current.weather.days.resize(static_cast<std::size_t>(day - spring.first));
+    current.observed_days = static_cast<int>(current.weather.days.size());
+    const auto forecast = bloom::forecast_bloom(model, {current,
+                                                        day,
+                                                        past,
+                                                        klein_altendorf_latitude,
+                                                        read.station,
+                                                        read.orchard.trees,
+                                                        read.orchard.accessions,
+                                                        {},
+                                                        looks,
+                                                        ladders});
+    const auto& window = forecast.windows[forecast.of_accession.at(accession)];
+    return (window.full.p50 - anchor_of(spring.season, Hemisphere::north)) - observed;
+}
+
+// Walked on the usual day of first bloom, and nothing was open: the springs in which that was so, forecast
+// without and with the note of it, the weather after that day hidden.
+void print_not_yet(const KleinAltendorf& read, const std::vector<bloom::StageSeen>& stages,
+                   const bloom::CurvesOf& curves, int first) {
+    const auto observed = bloom::observed_stages(stages, Hemisphere::north);
+    std::map<std::string, Waited> waited;
+    for (const auto& spring : read.seasons) {
+        if (spring.season.year < first) {
+            continue;
+        }
+        std::vector<weather::SeasonWeather> past;
+        std::ranges::copy_if(read.seasons, std::back_inserter(past),
+                             [&](const auto& other) { return other.season < spring.season; });
+        bloom::CurvesOf before;
+        std::ranges::copy_if(curves, std::inserter(before, before.end()),
+                             [&](const auto& entry) { return entry.first.season < spring.season; });
+        const Day anchor = anchor_of(spring.season, Hemisphere::north);
+        const auto seen =
+            bloom::observe(read.orchard, read.station, Hemisphere::north, anchor + season_first - 1, before);
+        const auto model =
+            bloom::fit(bloom::BloomMethod::averaged, seen.observations, before, read.orchard.accessions);
+        for (const auto& [key, days] : observed) {
+            double sum = 0;
+            int springs = 0;
+            for (const auto& [other, other_days] : observed) {
+                if (other.accession == key.accession && other.season < spring.season &&
+                    other_days.contains(first_bloom)) {
+                    sum += other_days.at(first_bloom);
+                    ++springs;
+                }
+            }
+            if (key.season != spring.season || springs < 3 || !days.contains(first_bloom) ||
+                !days.contains(full_bloom)) {
+                continue;
+            }
+            const auto usual = static_cast<int>(std::lround(sum / springs));
+            if (days.at(first_bloom) <= usual) {
+                continue;
+            }
+            const std::vector<bloom::NotYet> looks{{key.accession, {0}, spring.season, anchor + usual}};
+            auto& of = waited[key.accession == "Alexander Lucas" ? "pear" : "apple"];
+            const auto error = [&](std::span<const bloom::NotYet> told) {
+                return error_on_eve(read, model, seen.ladders, past, spring, key.accession, anchor + usual,
+                                    told, days.at(full_bloom));
+            };
+            of.without += std::pow(error({}), 2);
+            of.with_note += std::pow(error(looks), 2);
+            ++of.n;
+        }
+    }
+    for (const auto& [kind, of] : waited) {
+        fmt::print(
+            "not yet in bloom on the usual day, {}: RMSE {:.2f} without the note, {:.2f} with it ({})\n",
+            kind, std::sqrt(of.without / of.n), std::sqrt(of.with_note / of.n), of.n);
+    }
+}
+
 int report(bool accessions, bool rivals, bool meetings, bool early) {
     const auto read = read_klein_altendorf();
     if (!read) {
@@ -309,6 +396,7 @@ int report(bool accessions, bool rivals, bool meetings, bool early) {
         print_meetings(*read);
     }
     if (early) {
+        print_not_yet(*read, stages, curves, 1966);
         print_early(*read);
     }
     if (accessions) {
